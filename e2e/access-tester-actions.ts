@@ -36,6 +36,12 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId, step: "named" } }),
     answers: EDITS,
   },
+  "testing/writing/writing-actions.ts writeMessage": {
+    sends: ({ callId, ownTesterId }) => ({
+      form: { callId, testerIds: ownTesterId, formKey: randomUUID(), subject: "Hello", text: "How is it going?" },
+    }),
+    answers: EDITS,
+  },
   "testing/home/milestone-actions.ts tapMilestone": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),
     answers: TESTS,

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { storeDecisions } from "@/features/recruiting/applications/mutations";
 import { database } from "@/server/database";
-import { readRecipients } from "../../src/features/testing/progress/message-data";
+import { readRecipients } from "../../src/features/testing/writing/recipients-data";
 import { inviteTo, makeCall, makeViewer } from "./invited-tester";
 import { apply, placesCall, type PlacesCall } from "./places-call";
 

@@ -1,5 +1,6 @@
 import { escapeXml } from "@/server/escape-xml";
-import { greeting, lastLine, type WrittenMessage, type WrittenPart } from "./message-text";
+import { greeting } from "./greeting-computed";
+import { lastLine, type WrittenMessage, type WrittenPart } from "./message-text";
 
 /**
  * A message as HTML for mail readers: one column, no pictures, nothing fetched. Readers that know dark mode get its colours;

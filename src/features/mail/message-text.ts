@@ -1,3 +1,4 @@
+import { greeting } from "./greeting-computed";
 import type { MessageContent } from "./schema";
 
 /** A message's content with the links made. */
@@ -34,10 +35,6 @@ function partText(part: WrittenPart): string {
       .join("\n");
   if ("facts" in part) return part.facts.map(([label, value]) => `${label}: ${value}`).join("\n");
   return `${part.link}:\n${part.address}`;
-}
-
-export function greeting(name: string): string {
-  return name === "" ? "Hello," : `Hello ${name},`;
 }
 
 export function lastLine(because: string, site: string): string {

@@ -9,6 +9,8 @@ import { contentSchema, type MessageContent, type MessageKind } from "./schema";
 
 export interface NewMessage {
   readonly kind: MessageKind;
+  /** Where the same may be asked for twice: a second message of it is not written. */
+  readonly key?: string | undefined;
   /** Null where they gave none: then nothing is written. */
   readonly address: string | null;
   readonly content: MessageContent;
@@ -28,12 +30,12 @@ export interface NewMessage {
  */
 export async function writeMessages(connection: Connection, messages: readonly NewMessage[]): Promise<void> {
   if (!isMailOn()) return;
-  const data = messages.flatMap(({ kind, address, content, about }) => {
+  const data = messages.flatMap(({ kind, key = randomUUID(), address, content, about }) => {
     if (address === null) return [];
-    const messageId = `<${randomUUID()}@${domainOf(environment().MAIL_FROM)}>`;
+    const messageId = `<${key}@${domainOf(environment().MAIL_FROM)}>`;
     return [{ kind, messageId, address: address.toLowerCase(), content: contentSchema.parse(content), ...about }];
   });
-  await connection.message.createMany({ data });
+  await connection.message.createMany({ data, skipDuplicates: true });
 }
 
 /**

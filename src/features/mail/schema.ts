@@ -50,5 +50,6 @@ export type MessageKind =
   | "number-asked"
   | "correction-published"
   | "report-received"
+  | "designer-wrote"
   | "place-declined"
   | "place-given-back";

@@ -1,14 +1,18 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LinkTarget } from "@/features/mail/schema";
+import { storedPattern } from "@/features/patterns/data";
 import { callDates, type CallDates } from "@/features/recruiting/listing/data";
 import { listingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
 import type { Prisma } from "@/generated/prisma/client";
+import type { Connection } from "@/server/transaction";
 import { momentWords, untilWords, zoneWords } from "@/ui/moment-copy";
 
 /** A tester as mail to them names them and their test. */
 export interface MailedTester {
   readonly testerId: string;
+  /** "" where they gave none, or it was deleted. */
+  readonly name: string;
   readonly title: string;
   /** They applied; else they were invited by hand. */
   readonly hasApplied: boolean;
@@ -24,8 +28,24 @@ export interface MailedTester {
   readonly ownLink: LinkTarget;
 }
 
+/** Testers who have an address, in the order of their call, each with what mail to them says of them. */
+export async function mailedTesters(
+  connection: Connection,
+  testers: Prisma.TesterWhereInput,
+): Promise<readonly { readonly row: Row; readonly tester: MailedTester }[]> {
+  const where = { AND: [testers, { contact: { email: { not: null } } }] };
+  const rows = await connection.tester.findMany({ where, orderBy: { position: "asc" }, select: mailedTesterSelect });
+  const ids = new Set(rows.flatMap(({ revisionId }) => revisionId ?? []));
+  const revisions = await connection.revision.findMany({
+    where: { id: { in: [...ids] } },
+    select: { id: true, document: true },
+  });
+  const patterns = new Map(revisions.map((revision) => [revision.id, storedPattern(revision)]));
+  return rows.map((row) => ({ row, tester: mailedTester(row, patterns.get(row.revisionId ?? "")) }));
+}
+
 /** @param pattern the revision that they work from. */
-export function mailedTester(row: Row, pattern: PatternDocument | undefined): MailedTester {
+function mailedTester(row: Row, pattern: PatternDocument | undefined): MailedTester {
   const { id, call, size, linkVersion, invitationExpiresAt: expiresAt } = row;
   const listing = call.listing?.publishedAt == null ? null : listingSchema.parse(call.listing.document);
   const zone = listing?.timeZone ?? "UTC";
@@ -33,6 +53,7 @@ export function mailedTester(row: Row, pattern: PatternDocument | undefined): Ma
   return {
     ...{
       testerId: id,
+      name: row.contact?.name ?? "",
       title: call.title,
       hasApplied: row.applicationId !== null,
       pattern: pattern?.name ?? call.title,
@@ -52,8 +73,7 @@ export const signingDesigner = {
   select: { account: { select: { name: true, email: true } } },
 } as const;
 
-/** What `mailedTester` reads of a tester. */
-export const mailedTesterSelect = {
+const mailedTesterSelect = {
   ...{ id: true, callId: true, applicationId: true, revisionId: true, size: true, linkVersion: true },
   ...{ acceptedAt: true, invitationExpiresAt: true, timeZone: true, dates: true },
   contact: { select: { name: true, email: true } },

@@ -8,6 +8,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "number-asked": "Question about a number",
   "correction-published": "Correction",
   "report-received": "Report received",
+  "designer-wrote": "What you wrote",
 };
 
 /** What a message was about. */

@@ -4,6 +4,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { callDates } from "@/features/recruiting/listing/data";
 import { testerDatesSchema } from "@/features/recruiting/listing/schema";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
 import { callTime, type CallTime } from "../home/data";
@@ -106,20 +107,42 @@ function askedBits(needs: NonNullable<ProgressQuery["needs"]>): number {
   return needs === "any" ? ALL_NEEDS : needBit(needs);
 }
 
+/** Everybody whom a query lists, on all its pages; without a need, only those who are testing or have tested. */
+export async function listedTesterIds(access: CallAccess, { pattern, query, now }: Asked): Promise<readonly string[]> {
+  const status = statusOf(access, { pattern, now, ...(await readDays(access)) });
+  const rows = await database().$queryRaw<readonly { readonly id: string }[]>`
+    SELECT id FROM (${status}) AS status 
+    WHERE ${matchesSql(query)} AND (${query.needs !== undefined} OR state <> ALL (${NOT_TESTING})) ORDER BY position`;
+  return rows.map(({ id }) => id);
+}
+
+const NOT_TESTING: readonly ProgressState[] = ["invited", "lapsed", "declined", "withdrawn", "stopped"];
+
+function matchesSql({ size, needs }: Omit<ProgressQuery, "page">): Prisma.Sql {
+  const ofSize = size === undefined ? Prisma.sql`true` : Prisma.sql`size = ${size}`;
+  return needs === undefined ? ofSize : Prisma.sql`${ofSize} AND needs & ${askedBits(needs)}::int > 0`;
+}
+
+function statusOf(
+  access: CallAccess,
+  { pattern, now, time, ownDays }: Pick<Asked, "pattern" | "now"> & ListDays,
+): Prisma.Sql {
+  const measurements = pattern.measurements.map(({ id }) => id);
+  const days = time.dates === null ? null : { swatchBy: time.dates.swatchBy.at, reportBy: time.dates.reportBy.at };
+  return statusSql({ access, measurements, now, days, ownDays });
+}
+
 async function chosenIds(
   access: CallAccess,
   { pattern, query, now, time, ownDays }: Asked & ListDays,
 ): Promise<Chosen> {
-  const measurements = pattern.measurements.map(({ id }) => id);
-  const days = time.dates === null ? null : { swatchBy: time.dates.swatchBy.at, reportBy: time.dates.reportBy.at };
-  const { size, needs, page } = query;
+  const { page } = query;
   const [row] = await database().$queryRaw<unknown[]>`
-    WITH status AS MATERIALIZED (${statusSql({ access, measurements, now, days, ownDays })}),
+    WITH status AS MATERIALIZED (${statusOf(access, { pattern, now, time, ownDays })}),
     counted AS MATERIALIZED (SELECT size, state, needs, count(*)::int AS many FROM status GROUP BY size, state, needs),
     chosen AS (
       SELECT id, position, urgency FROM status
-      WHERE (${size ?? null}::text IS NULL OR size = ${size ?? null})
-        AND (${needs === undefined} OR needs & ${needs === undefined ? 0 : askedBits(needs)}::int > 0)
+      WHERE ${matchesSql(query)}
     ),
     page AS (
       SELECT * FROM chosen ORDER BY urgency, position LIMIT ${ROWS_A_PAGE}

@@ -32,10 +32,27 @@ export const progressQuerySchema = z.object({
 export type ProgressQuery = z.infer<typeof progressQuerySchema>;
 
 /** The address of the list for a query. */
-export function progressHref(callId: string, { size, needs, page }: Partial<ProgressQuery>): string {
+export function progressHref(callId: string, query: Partial<ProgressQuery>): string {
+  const asked = searchOf(query);
+  return asked.size === 0 ? callPageHref(callId, "progress") : `/calls/${callId}/progress?${asked}`;
+}
+
+/** The page of a message to testers who are ticked in the list. */
+export function messageHref(callId: string): string {
+  return `${callPageHref(callId, "progress")}/message`;
+}
+
+/** The same, to everybody whom a query lists; without a need, to those who are testing. */
+export function messageToListedHref(callId: string, { size, needs }: Partial<ProgressQuery>): string {
+  const asked = searchOf({ size, needs });
+  asked.set("to", "listed");
+  return `${messageHref(callId)}?${asked}`;
+}
+
+function searchOf({ size, needs, page }: Partial<ProgressQuery>): URLSearchParams {
   const asked = new URLSearchParams();
   if (size !== undefined) asked.set("size", size);
   if (needs !== undefined) asked.set("needs", needs);
   if (page !== undefined && page > 1) asked.set("page", String(page));
-  return asked.size === 0 ? callPageHref(callId, "progress") : `/calls/${callId}/progress?${asked}`;
+  return asked;
 }

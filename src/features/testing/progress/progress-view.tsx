@@ -6,7 +6,7 @@ import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import type { ProgressList } from "./progress-list-data";
-import { NEEDS, progressHref, type Need, type ProgressQuery } from "./progress-query";
+import { messageHref, messageToListedHref, NEEDS, progressHref, type Need, type ProgressQuery } from "./progress-query";
 import type { Progress } from "./tester-status-data";
 import { COUNTED_COLUMNS, countedSizes } from "./counted-sizes";
 import { ActOnSeveral } from "./act-on-several";
@@ -37,7 +37,9 @@ export function ProgressView(props: ProgressViewProps) {
           <p className="text-soft">No tester matches these filters.</p>
         ) : (
           <>
-            {mayEdit ? <ActOnSeveral callId={callId} messageHref={`${progressHref(callId, {})}/message`} /> : null}
+            {mayEdit ? (
+              <ActOnSeveral callId={callId} messageHref={messageHref(callId)} toListed={toListed(props)} />
+            ) : null}
             <PeopleTable
               base={progressHref(callId, {})}
               people={list.people.map((progress) => listedPerson(progress, props))}
@@ -61,6 +63,12 @@ export function ProgressView(props: ProgressViewProps) {
       </Section>
     </>
   );
+}
+
+/** The way to a message to all who match the filters. */
+function toListed({ callId, query }: ProgressViewProps): { readonly href: string; readonly label: string } {
+  const label = query.needs === undefined ? "Write to everyone testing" : "Write to everyone listed";
+  return { href: messageToListedHref(callId, query), label };
 }
 
 function NoTesters({ callId, mayEdit }: Pick<ProgressViewProps, "callId" | "mayEdit">) {

@@ -10,10 +10,11 @@ const OUT_OF_DATE = "This page is out of date. Reload it and send again; what yo
  * An action for a form with free text. Errors come back by field, with what was typed.
  *
  * @param fields names of the fields that people type into.
+ * @param run acts, or says by field what is still wrong.
  */
 export function sayAction<Schema extends z.ZodType>(
   { schema, fields }: { readonly schema: Schema; readonly fields: readonly string[] },
-  run: (parsed: z.output<Schema>) => Promise<void>,
+  run: (parsed: z.output<Schema>) => Promise<Readonly<Record<string, string>> | void>,
 ): (last: SayAnswer | undefined, form: FormData) => Promise<SayAnswer> {
   return async (_last, form) => {
     const sent = readForm(form);
@@ -26,8 +27,8 @@ export function sayAction<Schema extends z.ZodType>(
       return { status: "refused", errors, message, typed };
     }
     try {
-      await run(parsed.data);
-      return { status: "sent" };
+      const errors = await run(parsed.data);
+      return errors ? { status: "refused", errors, message: null, typed } : { status: "sent" };
     } catch (error) {
       return { status: "refused", errors: {}, message: sentenceOf(error), typed };
     }

@@ -18,7 +18,8 @@ const freeText = z
     error: "This contains a character that cannot be stored. Remove it and send again.",
   });
 
-function needed(sentence: string) {
+/** A text that must not be empty. */
+export function needed(sentence: string) {
   return freeText.pipe(z.string().min(1, { error: sentence }));
 }
 

@@ -11,8 +11,14 @@ import { MAX_PAYMENT_LENGTH, type RewardStep } from "./thanks-schema";
 /** Id of the form of what is noted for several testers; their boxes stand in the list. */
 export const REWARDED_TESTERS = "rewarded-testers";
 
-/** What the testers who are ticked in the list got. */
-export function RewardBar({ callId }: { readonly callId: string }) {
+interface RewardBarProps {
+  readonly callId: string;
+  /** The page of a message to all of them. */
+  readonly messageHref: string;
+}
+
+/** What the testers who are ticked in the list got, and a message to them. */
+export function RewardBar({ callId, messageHref }: RewardBarProps) {
   const [failed, note, isSending] = useActionState(noteReward, undefined);
   const [payment, setPayment] = useState("");
   const step = (value: RewardStep, label: string) => (
@@ -24,6 +30,9 @@ export function RewardBar({ callId }: { readonly callId: string }) {
     <SeveralBar form={REWARDED_TESTERS} boxes="testerId" action={note} {...{ callId, failed }}>
       {step("pattern-sent", "Finished pattern sent")}
       {step("named", "Named in the pattern")}
+      <Button type="submit" look="quiet" formAction={messageHref} formMethod="get" name="start" value="thanks">
+        Write to selected
+      </Button>
       <AskedFirst question="Note a payment, or correct a mark">
         <Field id="payment" label="Payment, for the selected testers">
           <TextArea

@@ -34,15 +34,20 @@ export interface Thanks extends PageOfList {
   readonly promised: string;
 }
 
+/** What the listing promises testers; "" if nothing was written. */
+export async function readPromised(access: CallAccess): Promise<string> {
+  return writtenIn(await database().listing.findFirst({ where: { call: callScope(access) }, ...listingDays })).promised;
+}
+
 /** A page of the testers who have sent a report, in the order in which they were taken on. */
 export async function readThanks(access: CallAccess, page: number): Promise<Thanks> {
   const reported = { call: callScope(access), reportedAt: { not: null } };
-  const [all, patternSent, named, unsaid, listing] = await Promise.all([
+  const [all, patternSent, named, unsaid, promised] = await Promise.all([
     database().tester.count({ where: reported }),
     database().tester.count({ where: { ...reported, reward: { patternSentAt: { not: null } } } }),
     database().tester.count({ where: { ...reported, reward: { namedAt: { not: null } } } }),
     database().tester.count({ where: { ...reported, contact: { creditName: null } } }),
-    database().listing.findFirst({ where: { call: callScope(access) }, ...listingDays }),
+    readPromised(access),
   ]);
   const list = pageOfList(page, all);
   const rows = await database().tester.findMany({
@@ -62,7 +67,7 @@ export async function readThanks(access: CallAccess, page: number): Promise<Than
       payment: reward?.payment ?? "",
     })),
     counts: { all, patternSent, named, unsaid },
-    promised: writtenIn(listing).promised,
+    promised,
   };
 }
 

@@ -5,6 +5,7 @@ import { CopyText } from "@/ui/copy-text";
 import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
+import { messageHref } from "../progress/progress-query";
 import { RewardBar } from "./reward-bar";
 import { RewardList } from "./reward-list";
 import type { Thanks } from "./thanks-data";
@@ -50,7 +51,7 @@ export function ThanksView({ callId, thanks, names, order, pattern, mayEdit }: T
           {counts.patternSent} of {counts.all} have the finished pattern; {counts.named}{" "}
           {counts.named === 1 ? "is" : "are"} named.
         </p>
-        {mayEdit ? <RewardBar callId={callId} /> : null}
+        {mayEdit ? <RewardBar callId={callId} messageHref={messageHref(callId)} /> : null}
         <RewardList {...{ callId, testers, pattern, mayEdit }} />
         <Paging label="Pages of testers" {...{ page, pages }} hrefOf={(to) => hrefOf(`page=${to}&order=${order}`)} />
       </Section>

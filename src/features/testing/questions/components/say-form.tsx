@@ -14,6 +14,8 @@ interface SayField {
   readonly label: string;
   readonly hint?: string;
   readonly initial?: string;
+  /** One line of text. */
+  readonly isLine?: boolean;
 }
 
 interface SayFormProps {
@@ -31,10 +33,13 @@ interface SayFormProps {
   readonly isOpened?: boolean;
   /** Shown next to the button. */
   readonly beside?: ReactNode;
+  /** Shown below the fields: what they come to as they stand. */
+  readonly below?: (texts: Readonly<Record<string, string>>) => ReactNode;
 }
 
 /** A form for free text: stored while it is typed, returned with the text if refused, sent once. */
-export function SayForm({ action, hidden, fields, storageKey, send, waiting, done, isOpened, beside }: SayFormProps) {
+export function SayForm(props: SayFormProps) {
+  const { action, hidden, fields, storageKey, send, waiting, done, isOpened, beside, below } = props;
   const [last, act, isSending] = useActionState(action, undefined);
   const [stored, store] = useStoredText(storageKey);
   const justTyped = useRef<Readonly<Record<string, string>>>({});
@@ -57,6 +62,7 @@ export function SayForm({ action, hidden, fields, storageKey, send, waiting, don
     );
   const typed = parseStored(stored);
   const refused = last?.status === "refused" ? last : null;
+  const textOf = ({ name, initial = "" }: SayField) => typed[name] ?? refused?.typed[name] ?? initial;
   // React resets a form whose action it calls; calling the action here keeps what was typed.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -78,12 +84,13 @@ export function SayForm({ action, hidden, fields, storageKey, send, waiting, don
           key={field.name}
           id={`${storageKey}-${field.name}`}
           field={field}
-          text={typed[field.name] ?? refused?.typed[field.name] ?? field.initial ?? ""}
+          text={textOf(field)}
           isFirst={isOpened === true && index === 0}
           error={refused?.errors[field.name]}
           onText={(text) => onText(field.name, text)}
         />
       ))}
+      {below?.(Object.fromEntries(fields.map((field) => [field.name, textOf(field)])))}
       {refused?.message ? <Notice tone="problem">{refused.message}</Notice> : null}
       <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
         <Button type="submit" disabled={isSending}>
@@ -104,7 +111,7 @@ interface SayTextProps {
   readonly onText: (text: string) => void;
 }
 
-function SayText({ id, field: { name, label, hint }, text, error, isFirst, onText }: SayTextProps) {
+function SayText({ id, field: { name, label, hint, isLine }, text, error, isFirst, onText }: SayTextProps) {
   const control = useTypedEarly<HTMLTextAreaElement>(text, onText);
   const [isLong, setIsLong] = useState(false);
   return (
@@ -113,9 +120,9 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
         ref={control}
         id={id}
         name={name}
-        rows={3}
+        rows={isLine ? 1 : 3}
         dir="auto"
-        className="field-sizing-content max-h-96 min-h-24"
+        className={`field-sizing-content max-h-96 ${isLine ? "" : "min-h-24"}`}
         autoFocus={isFirst}
         value={text}
         onChange={({ currentTarget: { value } }) => {

@@ -1,0 +1,36 @@
+import "server-only";
+import type { CallAccess } from "@/features/calls/access";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { inTransaction } from "@/server/transaction";
+import { fieldFaults, fillFields } from "./message-fields";
+import { chosenTesters, fieldValues, readWrittenTo } from "./recipients-data";
+import type { WrittenMessage } from "./writing-schema";
+
+/**
+ * Writes a designer's own message to the testers of the call whom they chose and who have an address, each with their
+ * fields filled in and the way to their test. The same sending again writes nothing more.
+ *
+ * @returns what is wrong with the subject or the text; then nothing is written.
+ */
+export async function writeToChosen(
+  access: CallAccess,
+  { testerIds, formKey, subject, text }: WrittenMessage,
+): Promise<Readonly<Partial<Record<"subject" | "text", string>>>> {
+  return await inTransaction(async (transaction) => {
+    const recipients = await readWrittenTo(access, testerIds, transaction);
+    const [subjectFault] = fieldFaults(subject, recipients);
+    const [textFault] = fieldFaults(text, recipients);
+    if (subjectFault !== undefined || textFault !== undefined)
+      return { ...(subjectFault && { subject: subjectFault }), ...(textFault && { text: textFault }) };
+    await writeToTesters(transaction, {
+      kind: "designer-wrote",
+      key: formKey,
+      testers: chosenTesters(access, testerIds),
+      content: (tester) => ({
+        subject: fillFields(subject, fieldValues(tester)),
+        parts: [{ text: fillFields(text, fieldValues(tester)) }, { link: "Open your test", to: tester.ownLink }],
+      }),
+    });
+    return {};
+  });
+}

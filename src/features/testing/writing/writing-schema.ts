@@ -1,0 +1,24 @@
+import { z } from "zod";
+import { needed } from "../questions/schema";
+
+const MAX_SUBJECT_LENGTH = 200;
+
+/** A designer's own message to several testers, as it is sent. */
+export const writtenSchema = z.object({
+  callId: z.string(),
+  /** In one field, because a form has at most 500. */
+  testerIds: z
+    .string()
+    .transform((ids) => ids.split(" "))
+    .pipe(z.array(z.uuid()).min(1)),
+  formKey: z.uuid(),
+  subject: needed("Enter a subject.").pipe(
+    z
+      .string()
+      .transform((subject) => subject.replaceAll(/\s+/g, " "))
+      .pipe(z.string().max(MAX_SUBJECT_LENGTH, `Keep the subject under ${MAX_SUBJECT_LENGTH} characters.`)),
+  ),
+  text: needed("Write your message."),
+});
+
+export type WrittenMessage = Omit<z.output<typeof writtenSchema>, "callId">;
