@@ -59,6 +59,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/differences": { path: ({ callId }) => `/calls/${callId}/differences`, answers: SEES },
   "/calls/[callId]/differences.csv": { path: ({ callId }) => `/calls/${callId}/differences.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/photos": { path: ({ callId }) => `/calls/${callId}/photos`, answers: SEES },
   "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
   "/calls/[callId]/thanks": { path: ({ callId }) => `/calls/${callId}/thanks`, answers: SEES },
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
@@ -141,6 +142,13 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: () => "/patterns/new/paste",
     answers: signedIn<PageAnswer>("/sign-in", "shown"),
   },
+  // The tester whose photo it is, and those with a part in the pattern.
+  "/photos/[photoId]": {
+    path: ({ photoId }) => `/photos/${photoId}?size=320`,
+    answers: { ...SEES, visitor: "nothing", "another designer": "shown" },
+  },
+  // Photos are sent to it, and there is nothing to see.
+  "/photos/send": { path: () => "/photos/send", answers: everyone<PageAnswer>(405) },
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
@@ -164,6 +172,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/testing/[testerId]/measurements": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements?m=bust`,
+    answers: TESTS,
+  },
+  "/testing/[testerId]/photos": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/photos`,
     answers: TESTS,
   },
   "/testing/[testerId]/pattern": {

@@ -32,6 +32,18 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, creditName: "A. Tester", isNamed: "yes" } }),
     answers: TESTS,
   },
+  "testing/photos/photo-actions.ts deletePhoto": {
+    sends: ({ ownTesterId: testerId, photoId }) => ({ form: { testerId, photoId } }),
+    answers: TESTS,
+  },
+  "testing/photos/photo-actions.ts saveConsent": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, pattern_page: "yes" } }),
+    answers: TESTS,
+  },
+  "testing/photos/photo-actions.ts markTakenDown": {
+    sends: ({ callId, withdrawalId }) => ({ form: { callId, withdrawalId } }),
+    answers: EDITS,
+  },
   "testing/thanks/thanks-actions.ts noteReward": {
     sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId, step: "named" } }),
     answers: EDITS,

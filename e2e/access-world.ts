@@ -4,6 +4,7 @@ import { analyseCall } from "../src/features/results/mutations";
 import { applicationLink } from "../src/features/recruiting/applications/access";
 import type { ApplicationDocument } from "../src/features/recruiting/applications/schema";
 import { takeApart } from "@/features/calls/report-schema";
+import { storePicture } from "../src/server/photo-store";
 import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
 import { listingDocument } from "../test/factories/listing";
@@ -42,6 +43,9 @@ export interface World {
   /** Published to all testers, without numbers. */
   readonly correctionId: string;
   readonly answeredNumberQuestionId: string;
+  /** A photo of that tester, and a use of their photos that they no longer allow. */
+  readonly photoId: string;
+  readonly withdrawalId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
@@ -99,6 +103,12 @@ export async function makeWorld(): Promise<World> {
   const correction =
     "INSERT INTO correction (id, call_id, revision_id, text, idempotency_key) VALUES ($1, $2, $3, 'Row 1: work 4.', $1)";
   await query(correction, [correctionId, callId, revisionId]);
+  const [photoId, withdrawalId] = [randomUUID(), randomUUID()];
+  const photo = "INSERT INTO photo (id, tester_id, view, state, bytes) VALUES ($1, $2, 'front', 'ready', 1)";
+  await query(photo, [photoId, ownTesterId]);
+  await storePicture(photoId, "320.jpg", Buffer.from("bytes of a photo"));
+  const withdrawal = "INSERT INTO photo_withdrawal (id, call_id, tester_id, use) VALUES ($1, $2, $3, 'social_media')";
+  await query(withdrawal, [withdrawalId, callId, ownTesterId]);
   await publish(callId);
   await applyTo(callId, applicationId);
   // What the worker may have read before the report was there is no longer the call's.
@@ -122,6 +132,8 @@ export async function makeWorld(): Promise<World> {
     numberQuestionId,
     correctionId,
     answeredNumberQuestionId,
+    photoId,
+    withdrawalId,
     people,
   };
 }

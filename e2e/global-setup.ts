@@ -12,6 +12,7 @@ export default async function setUp(): Promise<() => Promise<void>> {
   const postgres = await startOwnPostgres({ folder, temporary: true });
   process.env.DATABASE_URL = postgres.url;
   process.env.NEXTAUTH_SECRET = "a secret of the browser tests, for nothing else";
+  process.env.SIZEWRIGHT_FOLDER = folder;
   const { DATABASE_URL, NEXTAUTH_SECRET } = process.env;
   const settings = { DATABASE_URL, NEXTAUTH_SECRET, PORT: String(await freePort()), SIZEWRIGHT_FOLDER: folder };
   try {

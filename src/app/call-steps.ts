@@ -7,6 +7,7 @@ import { latestRevision, type Revision } from "@/features/patterns/data";
 import { earlyWords } from "@/features/results/early-correction-copy";
 import { earlyCorrections } from "@/features/results/early-corrections-data";
 import type { Viewer } from "@/server/viewer";
+import { withdrawalSteps } from "@/features/testing/photos/withdrawal-steps-data";
 import { unansweredTesters } from "@/features/testing/corrections/correction-data";
 import { correctionSearch } from "@/features/testing/corrections/correction-query";
 import { needSteps } from "@/features/testing/progress/need-steps";
@@ -19,14 +20,15 @@ interface Standing {
   readonly now: Date;
 }
 
-/** Everything in a call that its designer has to do; nothing in a closed one. */
+/** Everything in a call that its designer has to do; in a closed one, only to take photos down. */
 export async function callSteps(access: CallAccess, { standing, revision, now }: Standing): Promise<NextStep[]> {
-  if (!isRun(standing)) return stepsOf(standing, []);
+  const withdrawn = await withdrawalSteps(access);
+  if (!isRun(standing)) return [...withdrawn, ...stepsOf(standing, [])];
   const [together, corrections] = await Promise.all([
     progressNeeds(access, { pattern: revision.document, now }),
     correctionSteps(access, { standing, revision }),
   ]);
-  return [...corrections, ...stepsOf(standing, together)];
+  return [...withdrawn, ...corrections, ...stepsOf(standing, together)];
 }
 
 /** What corrections ask of the designer of a call that is run: those to publish in time, and those without an answer. */

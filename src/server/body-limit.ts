@@ -8,10 +8,12 @@ const MAX_BYTES = 256_000;
  * Addresses to which scripts send more than a form, and how much. Next decodes a body before any code of the page's sees it, and a body
  * in parts (multipart) as large as a document would take it many seconds.
  */
-const LARGER: readonly { readonly path: RegExp; readonly bytes: number }[] = [
-  { path: /^\/patterns\/new\/document$/, bytes: 21_000_000 },
+const LARGER: readonly { readonly path: RegExp; readonly types: RegExp; readonly bytes: number }[] = [
+  { path: /^\/patterns\/new\/document$/, types: /^text\/plain/, bytes: 21_000_000 },
+  // A route, so no page of Next's decodes it.
+  { path: /^\/photos\/send$/, types: /^(image\/|application\/octet-stream|multipart\/form-data)/, bytes: 21_000_000 },
   // 900 000 characters of a table, or a draft with the longest instructions.
-  { path: /^\/patterns\/(new\/paste|[^/]+\/(edit|reports\/paste))$/, bytes: 5_000_000 },
+  { path: /^\/patterns\/(new\/paste|[^/]+\/(edit|reports\/paste))$/, types: /^text\/plain/, bytes: 5_000_000 },
 ];
 
 /** Browsers look at an answer only once all is sent, so this much is read and discarded; a larger body is cut off. */
@@ -20,7 +22,7 @@ const MAX_DRAINED_BYTES = 50_000_000;
 const TOO_LARGE: PlainAnswer = {
   status: 413,
   title: "This is too much to send at once",
-  says: "The limit is 256 kB for a form and 20 MB for an imported file. Go back, shorten the longest text or send a part, and try again.",
+  says: "The limit is 256 kB for a form and 20 MB for an imported file or photos. Go back, shorten the longest text or send a part, and try again.",
 };
 
 const NO_LENGTH: PlainAnswer = {
@@ -49,7 +51,7 @@ function cutOff(request: IncomingMessage, response: ServerResponse, answer: Plai
 }
 
 function maxBytes({ url = "/", headers }: IncomingMessage): number {
-  if (headers["content-type"]?.startsWith("text/plain") !== true) return MAX_BYTES;
   const path = url.split("?", 1)[0] ?? "/";
-  return LARGER.find((larger) => larger.path.test(path))?.bytes ?? MAX_BYTES;
+  const type = headers["content-type"] ?? "";
+  return LARGER.find((larger) => larger.path.test(path) && larger.types.test(type))?.bytes ?? MAX_BYTES;
 }

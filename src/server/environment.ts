@@ -11,6 +11,8 @@ const environmentSchema = z.object({
   DATABASE_URL: z.string().regex(/^postgres(ql)?:\/\//, { error: "DATABASE_URL must begin with postgresql://" }),
   NEXTAUTH_URL: z.url({ error: "NEXTAUTH_URL must be the address people open, such as https://sizes.example" }),
   NEXTAUTH_SECRET: z.string().min(32, { error: "NEXTAUTH_SECRET must be at least 32 characters long" }),
+  // The start hands on the whole path.
+  SIZEWRIGHT_FOLDER: z.string().default(".sizewright"),
   SIZEWRIGHT_DEMO: z.enum(["on", "off"]).default("off"),
   LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
   SMTP_URL: optional(

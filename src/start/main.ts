@@ -33,6 +33,7 @@ async function start(settings: Settings, stops: Stops, signal: AbortSignal): Pro
   const databaseUrl = settings.databaseUrl ?? (await ownDatabase(settings.folder, stops, signal));
   const address = settings.address ?? `http://localhost:${web.port}`;
   process.env.DATABASE_URL = databaseUrl;
+  process.env.SIZEWRIGHT_FOLDER = settings.folder;
   process.env.NEXTAUTH_URL = address;
   process.env.NEXTAUTH_SECRET = settings.secret ?? storedSecret(join(settings.folder, "secret"));
   process.env.SIZEWRIGHT_DEMO = mode === "demo" ? "on" : "off";

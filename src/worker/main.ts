@@ -2,6 +2,14 @@ import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
+import {
+  deleteFilesOfPhoto,
+  makePictures,
+  nextDeletedPhoto,
+  nextPhoto,
+  nextSweep,
+  sweepOriginals,
+} from "@/features/testing/photos/photo-work-mutations";
 import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
@@ -48,13 +56,14 @@ async function takeFirst(jobs: readonly Job[], run: RunTask<EngineTask>): Promis
 }
 
 const HOUR_MS = 60 * 60_000;
+const SWEEP_MS = 5 * 60_000;
 
-/** Looks for work of which none is urgent once an hour. */
-function hourly(next: () => Promise<string | null>): Job["next"] {
+/** Looks for work of which none is urgent once in a while. */
+function onceIn(waitMs: number, next: () => Promise<string | null>): Job["next"] {
   let lookAgainAtMs = 0;
   return async () => {
     if (Date.now() < lookAgainAtMs) return null;
-    lookAgainAtMs = Date.now() + HOUR_MS;
+    lookAgainAtMs = Date.now() + waitMs;
     return await next();
   };
 }
@@ -70,7 +79,13 @@ const lanes = [
   // A mail server that is slow keeps nobody but other mail waiting.
   startLane([
     { name: "send-message", next: nextMessage, run: sendMessage },
-    { name: "purge-messages", next: hourly(() => nextPurge()), run: () => purgeMessages() },
+    { name: "purge-messages", next: onceIn(HOUR_MS, () => nextPurge()), run: () => purgeMessages() },
+  ]),
+  // Large photos take seconds each.
+  startLane([
+    { name: "delete-photo-files", next: nextDeletedPhoto, run: deleteFilesOfPhoto },
+    { name: "make-pictures", next: nextPhoto, run: makePictures },
+    { name: "sweep-originals", next: onceIn(SWEEP_MS, nextSweep), run: () => sweepOriginals() },
   ]),
 ];
 const listening = listen({

@@ -16,6 +16,7 @@ export const CALL_PAGES = {
   mistakes: { path: "/mistakes", name: "Possible mistakes" },
   yarn: { path: "/yarn", name: "Yarn" },
   fit: { path: "/fit", name: "Fit" },
+  photos: { path: "/photos", name: "Photos" },
   method: { path: "/method", name: "How it works" },
   pattern: { path: "/pattern", name: "Pattern" },
 } as const satisfies Record<string, { readonly path: string; readonly name: string }>;
@@ -26,7 +27,7 @@ export type CallPageKey = keyof typeof CALL_PAGES;
 export const CALL_PARTS: readonly { readonly name: string; readonly pages: readonly CallPageKey[] }[] = [
   { name: "Set up", pages: ["setUp"] },
   { name: "Testers", pages: ["applications", "sizes", "progress", "questions", "thanks"] },
-  { name: "Results", pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "method"] },
+  { name: "Results", pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "photos", "method"] },
   { name: "Pattern", pages: ["pattern"] },
 ];
 

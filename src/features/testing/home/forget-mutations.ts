@@ -6,6 +6,7 @@ import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
 import { storedReportSchema } from "@/features/calls/report-schema";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { forgetPhotos } from "../photos/photo-mutations";
 import { testerScope, type TesterAccess } from "./access";
 
 /**
@@ -21,6 +22,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     const ofTester = { testers: { some: testerScope(access) } };
     if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
     await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
+    await forgetPhotos(transaction, access);
     await transaction.application.deleteMany({ where: ofThisTester });
     await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
     await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });

@@ -28,7 +28,7 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
       "This test is closed",
       "Thank you. Nothing more can be sent; what you sent stays, and you can still read it.",
     );
-  const left = steps.filter(({ page, state }) => state !== "complete" && page !== "pattern" && page !== "report");
+  const left = steps.filter(({ page, state }) => state !== null && state !== "complete" && page !== "report");
   const next = left.find(({ state }) => state === "faulty") ?? left[0];
   const isSent = inHand.sent !== null;
   if (next === undefined || (isSent && next.state === "empty"))
@@ -118,6 +118,7 @@ function thing(step: TesterStep): Omit<NextThing, "by"> {
         button: "Go to fit",
       };
     case "pattern":
+    case "photos":
     case "report":
       return { title: label, message, page, button: label };
   }

@@ -25,6 +25,7 @@ export interface StoredData {
   readonly correctionAnswers: number;
   /** Corrections and answers that they marked as read. */
   readonly marks: number;
+  readonly photos: number;
   /** Mail to them, and mail to the designer that names them. */
   readonly messages: number;
   readonly hasDraft: boolean;
@@ -67,7 +68,7 @@ const KEPT = {
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
-      ...{ readCorrections: true, readAnswers: true, correctionAnswers: true, messages: true },
+      ...{ readCorrections: true, readAnswers: true, correctionAnswers: true, messages: true, photos: true },
     },
   },
 } as const;

@@ -11,6 +11,7 @@ const STEP_PAGES = {
   measurements: { label: "Measurements", step: "measure" },
   yarn: { label: "Yarn", step: "yarn" },
   fit: { label: "Fit", step: "fit" },
+  photos: { label: "Photos", step: null },
   report: { label: "Review and send", step: null },
 } as const satisfies Record<string, { label: string; step: StepId | null }>;
 
@@ -29,12 +30,13 @@ export function isStepPage(name: string): name is StepPage {
   return Object.hasOwn(STEP_PAGES, name);
 }
 
-/** The page after one; null after the last. */
+/** The page after one, past what is optional; null after the last. */
 export function nextPage(
   { tester, steps }: { readonly tester: { readonly testerId: string }; readonly steps: readonly TesterStep[] },
   current: StepPage,
 ): NextPage | null {
-  const next = steps[steps.findIndex(({ page }) => page === current) + 1];
+  const index = steps.findIndex(({ page }) => page === current);
+  const next = steps.slice(index + 1).find(({ page }) => page !== "photos");
   return next === undefined
     ? null
     : { page: next.page, label: next.label, href: `/testing/${tester.testerId}/${next.page}` };
@@ -46,6 +48,7 @@ export function testerSteps(inHand: ReportInHand): TesterStep[] {
   return stepPages().flatMap((page): TesterStep[] => {
     const { label, step } = STEP_PAGES[page];
     if (page === "report") return [{ page, label, ...sentState(inHand) }];
+    if (page === "photos") return [{ page, label, state: null, message: "optional" }];
     if (step === null) return [{ page, label, state: null, message: "" }];
     const found = steps.get(step);
     return found === undefined ? [] : [{ page, label, state: found.state, message: found.message }];
@@ -53,7 +56,7 @@ export function testerSteps(inHand: ReportInHand): TesterStep[] {
 }
 
 function stepPages(): StepPage[] {
-  return ["swatch", "pattern", "counts", "measurements", "yarn", "fit", "report"];
+  return ["swatch", "pattern", "counts", "measurements", "yarn", "fit", "photos", "report"];
 }
 
 function sentState(inHand: ReportInHand): { state: StepState; message: string } {

@@ -51,6 +51,7 @@ export function StoredDataView({ tester, stored }: StoredDataViewProps) {
             {times(stored.messages, "message", "messages")}
             {stored.messages === 0 ? "" : "; the words of each are deleted 14 days after it was sent"}
           </StoredEntry>
+          <StoredEntry label="Photos">{times(stored.photos, "photo", "photos")}</StoredEntry>
           <StoredEntry label="Report">
             {stored.reports === 0 ? "nothing sent" : `sent, ${times(stored.reports, "version", "versions")}`}
             {stored.hasDraft ? "; a draft" : ""}
@@ -89,7 +90,7 @@ function Deletion({ tester: { testerId, code, size }, stored }: StoredDataViewPr
     <>
       <p className="mb-3">
         {hasReport
-          ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots, unanswered questions, what was asked about your numbers, your answers to corrections, what you marked as read and e-mail about this test, the designer’s notes about you and about what you got, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
+          ? `This deletes your name, e-mail, body measurements, application, progress updates, photos, trouble spots, unanswered questions, what was asked about your numbers, your answers to corrections, what you marked as read and e-mail about this test, the designer’s notes about you and about what you got, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
           : "You have not sent a report, so this deletes everything stored about you in this test, including the designer’s note about you. Your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
       {hasReport && stored.othersInSize === 0 ? (

@@ -1,0 +1,23 @@
+import { photoAccess } from "@/features/testing/photos/photo-access";
+import { photoFile } from "@/features/testing/photos/photo-data";
+import { photoSizeSchema } from "@/features/testing/photos/photo-schema";
+import { foundOr404 } from "@/server/found-or-404";
+import { notFound } from "next/navigation";
+
+/** A photo, for those who may see it: that is checked each time, and no cache but the browser's own keeps it, five minutes. */
+export async function GET(request: Request, { params }: RouteContext<"/photos/[photoId]">): Promise<Response> {
+  const access = await foundOr404(photoAccess((await params).photoId));
+  const { size } = photoSizeSchema.parse(Object.fromEntries(new URL(request.url).searchParams));
+  const format = request.headers.get("accept")?.includes("image/webp") === true ? "webp" : "jpg";
+  const file = await photoFile(access, { size, format });
+  if (file === null) notFound();
+  return new Response(new Uint8Array(file), {
+    headers: {
+      "Content-Type": format === "webp" ? "image/webp" : "image/jpeg",
+      "Content-Disposition": `inline; filename="photo.${format}"`,
+      "Cache-Control": "private, max-age=300",
+      "X-Content-Type-Options": "nosniff",
+      Vary: "Accept, Cookie",
+    },
+  });
+}

@@ -1,0 +1,73 @@
+"use client";
+
+import { useActionState, useState } from "react";
+import { ActionFailure } from "@/ui/action-failure";
+import { Button } from "@/ui/button";
+import { saveConsent } from "./photo-actions";
+import { PHOTO_USES, type PhotoUse } from "./photo-schema";
+
+interface ConsentFormProps {
+  readonly testerId: string;
+  readonly allowed: readonly PhotoUse[];
+  /** "" where they would not be named, null until they have said. */
+  readonly creditName: string | null;
+}
+
+const LABELS: Readonly<Record<PhotoUse, string>> = {
+  pattern_page: "On the pattern’s page",
+  social_media: "On social media",
+};
+
+/** A tester says for what else their photos may be used. Nothing is allowed before they have said so. */
+export function ConsentForm({ testerId, allowed, creditName }: ConsentFormProps) {
+  const [failed, save, isSaving] = useActionState(saveConsent, undefined);
+  const [ticked, setTicked] = useState(allowed);
+  const isWithdrawing = allowed.some((use) => !ticked.includes(use));
+  const isChanged = isWithdrawing || ticked.some((use) => !allowed.includes(use));
+  return (
+    <form action={save} className="grid gap-3">
+      <input type="hidden" name="testerId" value={testerId} />
+      {PHOTO_USES.map((use) => (
+        <label key={use} className="flex min-h-11 items-center gap-3">
+          <input
+            type="checkbox"
+            name={use}
+            value="yes"
+            checked={ticked.includes(use)}
+            onChange={({ target }) =>
+              setTicked((now) => (target.checked ? [...now, use] : now.filter((each) => each !== use)))
+            }
+            className="size-5 shrink-0 accent-thread"
+          />
+          {LABELS[use]}
+        </label>
+      ))}
+      <p className="text-sm text-soft">
+        {creditName ? (
+          <>
+            You would be credited as <bdi className="font-semibold">{creditName}</bdi>.
+          </>
+        ) : (
+          "You would not be named. Once your report is sent, you can say there how you would like to be named."
+        )}{" "}
+        If you withdraw this later, the designer is asked to take your photos down. Copies that others downloaded or
+        posted elsewhere cannot be recalled.
+      </p>
+      {isWithdrawing ? (
+        <p role="status" className="border-l-4 border-thread pl-3">
+          You are withdrawing your consent. The designer is asked to take your photos down; copies that others
+          downloaded or posted elsewhere cannot be recalled.
+        </p>
+      ) : null}
+      <div>
+        <Button type="submit" look="quiet" disabled={isSaving}>
+          {isSaving ? "Saving …" : isWithdrawing ? "Withdraw consent" : "Save"}
+        </Button>
+      </div>
+      <p role="status" className="text-sm empty:hidden">
+        {isChanged || isSaving ? null : "Saved."}
+      </p>
+      <ActionFailure failed={failed} className="" />
+    </form>
+  );
+}

@@ -1,0 +1,64 @@
+import { OneButtonForm } from "@/ui/one-button-form";
+import { deletePhoto } from "./photo-actions";
+import { photoAddress, photoSources } from "./photo-address";
+import { VIEW_LABELS } from "./photo-copy";
+import type { OwnPhoto } from "./photo-data";
+
+interface OwnPhotoListProps {
+  readonly testerId: string;
+  readonly photos: readonly OwnPhoto[];
+}
+
+/** A tester's photos, each with a button to delete it. */
+export function OwnPhotoList({ testerId, photos }: OwnPhotoListProps) {
+  return (
+    <ul aria-label="Your photos" className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))] gap-4">
+      {photos.map((photo, index) => (
+        <li key={photo.photoId} className="min-w-0">
+          <Shown photo={photo} />
+          <p className="mt-1 font-semibold">{VIEW_LABELS[photo.view]}</p>
+          {photo.note === "" ? null : (
+            <p dir="auto" className="text-sm wrap-anywhere">
+              {photo.note}
+            </p>
+          )}
+          <OneButtonForm
+            action={deletePhoto}
+            sends={{ testerId, photoId: photo.photoId }}
+            button="Delete"
+            waiting="Deleting …"
+            about={`photo ${index + 1}, ${VIEW_LABELS[photo.view]}`}
+            look="plain"
+          />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Shown({ photo: { photoId, state, reason, view } }: { readonly photo: OwnPhoto }) {
+  switch (state) {
+    case "received":
+      return <p className="grid aspect-square place-items-center bg-band p-2 text-center text-sm">Being prepared …</p>;
+    case "failed":
+      return (
+        <p className="aspect-square overflow-auto bg-thread-tint p-2 text-sm wrap-anywhere">
+          <span className="font-semibold">▲ Not stored.</span> {reason}
+        </p>
+      );
+    case "ready":
+      return (
+        <a href={photoAddress(photoId, 1920)}>
+          {/* Served through an access check, so Next's image server cannot fetch it. */}
+          {/* eslint-disable-next-line @next/next/no-img-element */}
+          <img
+            {...photoSources(photoId)}
+            sizes="9rem"
+            alt={`Your photo: ${VIEW_LABELS[view]}`}
+            loading="lazy"
+            className="aspect-square w-full bg-band object-cover"
+          />
+        </a>
+      );
+  }
+}

@@ -1,0 +1,46 @@
+import "server-only";
+import { database } from "@/server/database";
+import { readPicture } from "@/server/photo-store";
+import { testerScope, type TesterAccess } from "../home/access";
+import { photoScope, type PhotoAccess } from "./photo-access";
+import type { PhotoSize, PhotoUse, PhotoView } from "./photo-schema";
+
+export interface OwnPhoto {
+  readonly photoId: string;
+  readonly view: PhotoView;
+  readonly note: string;
+  readonly state: "received" | "ready" | "failed";
+  /** Why it failed. */
+  readonly reason: string | null;
+}
+
+export interface OwnPhotos {
+  readonly photos: readonly OwnPhoto[];
+  readonly allowed: readonly PhotoUse[];
+}
+
+/** A tester's own photos, in the order in which they were sent, and for what they may be used. */
+export async function readOwnPhotos(access: TesterAccess): Promise<OwnPhotos> {
+  const tester = testerScope(access);
+  const rows = await database().photo.findMany({
+    where: { tester },
+    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+    select: { id: true, view: true, note: true, state: true, reason: true },
+  });
+  const consents = await database().photoConsent.findMany({ where: { tester }, orderBy: { use: "asc" } });
+  return {
+    photos: rows.map(({ id, ...photo }) => ({ photoId: id, ...photo })),
+    allowed: consents.map(({ use }) => use),
+  };
+}
+
+interface Wanted {
+  readonly size: PhotoSize;
+  readonly format: "webp" | "jpg";
+}
+
+/** The file of a photo; null where it is not ready, or was deleted in the meantime. */
+export async function photoFile(access: PhotoAccess, { size, format }: Wanted): Promise<Buffer | null> {
+  const ready = await database().photo.count({ where: { ...photoScope(access), state: "ready" } });
+  return ready === 0 ? null : await readPicture(access.photoId, `${size}.${format}`);
+}

@@ -1,0 +1,135 @@
+"use client";
+
+import { useState, type SyntheticEvent } from "react";
+import { Button } from "@/ui/button";
+import { Field, TextInput } from "@/ui/field";
+import { Sheet } from "@/ui/sheet";
+import { PROBLEM_SENTENCES, VIEW_LABELS } from "./photo-copy";
+import {
+  MAX_PHOTO_BYTES,
+  MAX_PHOTO_NOTE_LENGTH,
+  MAX_PHOTOS,
+  PHOTO_VIEWS,
+  type PhotoProblem,
+  type PhotoView,
+} from "./photo-schema";
+import type { PhotoToSend } from "./send-photo";
+import { usePhotoQueue, type QueuedPhoto } from "./use-photo-queue";
+
+interface PhotoFormProps {
+  readonly testerId: string;
+  /** How many are stored already. */
+  readonly stored: number;
+  /** Makes the ids of what is sent without scripts. */
+  readonly formKey: string;
+}
+
+/** Chooses photos and sends them, each with its progress. Works without scripts, too. */
+export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
+  const { queue, add } = usePhotoQueue();
+  const [view, setView] = useState<PhotoView>("front");
+  const [problem, setProblem] = useState<PhotoProblem | null>(null);
+  const send = (event: SyntheticEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = event.currentTarget;
+    const fields = new FormData(form);
+    const files = fields.getAll("photo").filter((file) => file instanceof File && file.name !== "") as File[];
+    const waiting = queue.filter(({ state }) => state === "waiting" || state === "sending").length;
+    const found = files.length === 0 ? "none" : stored + waiting + files.length > MAX_PHOTOS ? "many" : null;
+    setProblem(found);
+    if (found !== null) return;
+    const note = String(fields.get("note") ?? "");
+    const chosen = files.map((file): PhotoToSend => ({ photoId: newId(), testerId, view, note, file }));
+    add(...sorted(chosen));
+    form.reset();
+  };
+  return (
+    <Sheet>
+      <form method="post" action="/photos/send" encType="multipart/form-data" onSubmit={send} className="grid gap-5">
+        <input type="hidden" name="testerId" value={testerId} />
+        <input type="hidden" name="formKey" value={formKey} />
+        <fieldset>
+          <legend className="mb-2 font-semibold">What the photos show</legend>
+          <div className="grid grid-cols-[repeat(auto-fit,minmax(7rem,1fr))] gap-1.5">
+            {PHOTO_VIEWS.map((each) => (
+              <label key={each} className="choice gap-3 px-3 py-2">
+                <input type="radio" name="view" value={each} checked={view === each} onChange={() => setView(each)} />
+                <span>{VIEW_LABELS[each]}</span>
+              </label>
+            ))}
+          </div>
+        </fieldset>
+        {view === "problem" ? (
+          <Field id="note" label="What is wrong there">
+            <TextInput id="note" name="note" dir="auto" maxLength={MAX_PHOTO_NOTE_LENGTH} />
+          </Field>
+        ) : null}
+        <div>
+          <label htmlFor="photo" className="block font-semibold">
+            Photos
+          </label>
+          <p id="photo-hint" className="mb-2 text-sm text-soft">
+            From your camera or your files, several at once: JPEG, PNG or WebP, up to 20 MB each. Where and when they
+            were taken is removed. Crop out faces that should not be seen before you choose the photo.
+          </p>
+          <input
+            id="photo"
+            name="photo"
+            type="file"
+            multiple
+            accept="image/jpeg,image/png,image/webp"
+            aria-describedby="photo-hint photo-problem"
+            className="block w-full min-w-0 py-2"
+          />
+          <p id="photo-problem" role="alert" className="font-semibold text-thread empty:hidden">
+            {problem === null ? null : `▲ ${PROBLEM_SENTENCES[problem]}`}
+          </p>
+        </div>
+        <div>
+          <Button type="submit">Send photos</Button>
+        </div>
+      </form>
+      <Queue queue={queue} />
+    </Sheet>
+  );
+}
+
+function Queue({ queue }: { readonly queue: readonly QueuedPhoto[] }) {
+  if (queue.length === 0) return null;
+  return (
+    <ul aria-label="Photos being sent" aria-live="polite" className="mt-5 grid gap-3">
+      {queue.map(({ photoId, file, state, share, says }) => (
+        <li key={photoId} className="min-w-0">
+          <span className="block truncate text-sm">
+            <bdi>{file.name}</bdi>: {STATE_WORDS[state]}
+          </span>
+          {state === "sending" || state === "waiting" ? (
+            <progress aria-label={`Sending ${file.name}`} value={share} max={1} className="w-full accent-thread" />
+          ) : null}
+          {says === "" ? null : <span className="block text-sm font-semibold text-thread">{says}</span>}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const STATE_WORDS = { waiting: "waiting", sending: "sending", sent: "sent", refused: "not sent" } as const;
+
+/** Those to send, and those that need not be sent to be refused. */
+function sorted(chosen: readonly PhotoToSend[]): [PhotoToSend[], QueuedPhoto[]] {
+  const problemOf = ({ size }: File) => (size === 0 ? "empty" : size > MAX_PHOTO_BYTES ? "large" : null);
+  const refused = chosen.flatMap((photo): QueuedPhoto[] => {
+    const problem = problemOf(photo.file);
+    return problem === null ? [] : [{ ...photo, state: "refused", share: 0, says: PROBLEM_SENTENCES[problem] }];
+  });
+  return [chosen.filter(({ file }) => problemOf(file) === null), refused];
+}
+
+/** `crypto.randomUUID` is missing where the page is not served encrypted, as in a home network. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  const hex = Array.from(bytes, (byte, index) =>
+    (index === 6 ? (byte & 0x0f) | 0x40 : index === 8 ? (byte & 0x3f) | 0x80 : byte).toString(16).padStart(2, "0"),
+  ).join("");
+  return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, "$1-$2-$3-$4-$5");
+}

@@ -1,0 +1,111 @@
+import "server-only";
+import type { ReadableStream } from "node:stream/web";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { deleteOriginal, storeOriginal, TooManyBytes } from "@/server/photo-store";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
+import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
+
+/**
+ * Stores a photo that a tester sends, for the worker to make its sizes. Sent again with the same id, it is stored once.
+ *
+ * @returns why it is not taken; null where it is stored.
+ * @throws {AppError} "not-found" where the id is of somebody else's photo.
+ */
+export async function receivePhoto(
+  access: TesterAccess,
+  { photoId, view, note }: Omit<SentPhoto, "testerId">,
+  body: ReadableStream<Uint8Array>,
+): Promise<PhotoProblem | null> {
+  const before = await database().photo.findUnique({ where: { id: photoId }, select: { testerId: true } });
+  if (before !== null) {
+    if (before.testerId !== access.testerId) throw new AppError("not-found");
+    return null;
+  }
+  const refused = await refusal(database(), access);
+  if (refused !== null) return refused;
+  const bytes = await storedBytes(photoId, body);
+  if (bytes === "large" || bytes === 0) {
+    await deleteOriginal(photoId);
+    return bytes === 0 ? "empty" : bytes;
+  }
+  const problem = await inTransaction(async (transaction) => {
+    // One after another, so that a tester never has more than the limit.
+    await transaction.$queryRaw`SELECT 1 FROM tester WHERE id = ${access.testerId}::uuid FOR UPDATE`;
+    const full = await refusal(transaction, access);
+    if (full !== null) return full;
+    const data = { id: photoId, testerId: access.testerId, view, bytes, note: view === "problem" ? note : "" };
+    await transaction.photo.createMany({ data, skipDuplicates: true });
+    return null;
+  });
+  if (problem !== null) await deleteOriginal(photoId);
+  return problem;
+}
+
+async function storedBytes(photoId: string, body: ReadableStream<Uint8Array>): Promise<number | "large"> {
+  try {
+    return await storeOriginal(photoId, body, MAX_PHOTO_BYTES);
+  } catch (error) {
+    if (error instanceof TooManyBytes) return "large";
+    throw error;
+  }
+}
+
+async function refusal(connection: Connection, access: TesterAccess): Promise<"closed" | "many" | null> {
+  const tester = await connection.tester.findUnique({
+    where: { ...openTesterScope(access), stoppedAt: null },
+    select: { _count: { select: { photos: true } } },
+  });
+  if (tester === null) return "closed";
+  return tester._count.photos >= MAX_PHOTOS ? "many" : null;
+}
+
+/** Deletes one of a tester's own photos, after the call is closed, too; its files go with it. */
+export async function deleteOwnPhoto(access: TesterAccess, photoId: string): Promise<void> {
+  await database().photo.deleteMany({ where: { id: photoId, tester: testerScope(access) } });
+}
+
+/**
+ * Stores for what a tester allows their photos to be used, after the call is closed, too. Each use that they no longer
+ * allow becomes something for the designer to do.
+ *
+ * @throws {AppError} "not-found" if access was lost in the meantime.
+ */
+export async function storeConsent(access: TesterAccess, allowed: readonly PhotoUse[]): Promise<void> {
+  await inTransaction(async (transaction) => {
+    if ((await transaction.tester.count({ where: testerScope(access) })) === 0) throw new AppError("not-found");
+    await withdrawUses(transaction, access, allowed);
+    await transaction.photoConsent.createMany({
+      data: allowed.map((use) => ({ testerId: access.testerId, use })),
+      skipDuplicates: true,
+    });
+  });
+}
+
+/** Deletes a tester's photos and takes back what they allowed. */
+export async function forgetPhotos(connection: Connection, access: TesterAccess): Promise<void> {
+  await withdrawUses(connection, access, []);
+  await connection.photo.deleteMany({ where: { tester: testerScope(access) } });
+}
+
+async function withdrawUses(
+  connection: Connection,
+  access: TesterAccess,
+  stillAllowed: readonly PhotoUse[],
+): Promise<void> {
+  const { testerId, callId } = access;
+  const where = { tester: testerScope(access), use: { notIn: [...stillAllowed] } };
+  const withdrawn = await connection.photoConsent.findMany({ where, select: { use: true } });
+  await connection.photoConsent.deleteMany({ where });
+  await connection.photoWithdrawal.createMany({ data: withdrawn.map(({ use }) => ({ callId, testerId, use })) });
+}
+
+/** The designer has taken down what a tester no longer allows. */
+export async function noteTakenDown(access: CallAccess, withdrawalId: string): Promise<void> {
+  await database().photoWithdrawal.updateMany({
+    where: { id: withdrawalId, doneAt: null, call: callEditScope(access) },
+    data: { doneAt: new Date() },
+  });
+}

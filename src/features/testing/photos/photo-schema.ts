@@ -1,0 +1,53 @@
+import { z } from "zod";
+
+export const PHOTO_VIEWS = ["swatch", "front", "back", "side", "problem"] as const;
+
+export type PhotoView = (typeof PHOTO_VIEWS)[number];
+
+/** What a tester may allow besides that the designer sees their photos. */
+export const PHOTO_USES = ["pattern_page", "social_media"] as const;
+
+export type PhotoUse = (typeof PHOTO_USES)[number];
+
+/** The longer side of each stored size, px. */
+export const PHOTO_SIZES = [320, 960, 1920] as const;
+
+export type PhotoSize = (typeof PHOTO_SIZES)[number];
+
+export const MAX_PHOTO_BYTES = 20_000_000;
+export const MAX_PHOTO_PIXELS = 60_000_000;
+export const MAX_PHOTOS = 24;
+export const MAX_PHOTO_NOTE_LENGTH = 300;
+
+/** A photo as it is sent: what stands beside its bytes. */
+export const sentPhotoSchema = z.object({
+  testerId: z.uuid(),
+  photoId: z.uuid(),
+  view: z.enum(PHOTO_VIEWS),
+  note: z.string().default("").transform(plainNote),
+});
+
+export type SentPhoto = z.infer<typeof sentPhotoSchema>;
+
+function plainNote(text: string): string {
+  return text.toWellFormed().replaceAll("\0", "").trim().slice(0, MAX_PHOTO_NOTE_LENGTH);
+}
+
+/** The query of a stored photo's address. */
+export const photoSizeSchema = z
+  .object({ size: z.coerce.number().pipe(z.literal([...PHOTO_SIZES])) })
+  .catch({ size: PHOTO_SIZES[1] });
+
+/** The query of the designer's page; unknown values are ignored. */
+export const photoSheetQuerySchema = z.object({
+  size: z.string().max(200).optional().catch(undefined),
+  view: z.enum(PHOTO_VIEWS).optional().catch(undefined),
+});
+
+/** Why a photo is not taken. */
+export const PHOTO_PROBLEMS = ["empty", "many", "large", "closed", "none"] as const;
+
+export type PhotoProblem = (typeof PHOTO_PROBLEMS)[number];
+
+/** The query of the tester's page. */
+export const ownPhotosQuerySchema = z.object({ problem: z.enum(PHOTO_PROBLEMS).optional().catch(undefined) });

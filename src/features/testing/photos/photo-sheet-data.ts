@@ -1,0 +1,61 @@
+import "server-only";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { database } from "@/server/database";
+import type { PhotoUse, PhotoView } from "./photo-schema";
+
+export interface SheetPhoto {
+  readonly photoId: string;
+  readonly testerId: string;
+  readonly name: string;
+  /** How they would like to be named: "" for not at all, null until they have said. */
+  readonly creditName: string | null;
+  /** Id of the size that they make. */
+  readonly size: string;
+  readonly view: PhotoView;
+  readonly note: string;
+  readonly allowed: readonly PhotoUse[];
+}
+
+/** Every photo of a call's testers that is ready, testers in the call's order. */
+export async function readSheetPhotos(access: CallAccess): Promise<SheetPhoto[]> {
+  const rows = await database().photo.findMany({
+    where: { state: "ready", tester: { call: callScope(access) } },
+    orderBy: [{ tester: { position: "asc" } }, { createdAt: "asc" }, { id: "asc" }],
+    select: {
+      ...{ id: true, view: true, note: true },
+      tester: {
+        select: {
+          ...{ id: true, code: true, size: true },
+          contact: { select: { name: true, creditName: true } },
+          photoConsents: { select: { use: true }, orderBy: { use: "asc" } },
+        },
+      },
+    },
+  });
+  return rows.map(({ id, view, note, tester: { code, contact, photoConsents, ...tester } }) => ({
+    ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
+    ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
+    allowed: photoConsents.map(({ use }) => use),
+  }));
+}
+
+export interface Withdrawal {
+  readonly withdrawalId: string;
+  /** Null where nothing of the tester is stored any more. */
+  readonly name: string | null;
+  readonly use: PhotoUse;
+}
+
+/** What testers no longer allow, and the designer has not yet taken down. */
+export async function openWithdrawals(access: CallAccess): Promise<Withdrawal[]> {
+  const rows = await database().photoWithdrawal.findMany({
+    where: { call: callScope(access), doneAt: null },
+    orderBy: [{ withdrawnAt: "asc" }, { id: "asc" }],
+    select: { id: true, use: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
+  });
+  return rows.map(({ id, use, tester }) => ({
+    withdrawalId: id,
+    use,
+    name: tester === null ? null : (tester.contact?.name ?? tester.code),
+  }));
+}
