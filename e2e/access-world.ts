@@ -202,6 +202,8 @@ export function absentWorld(world: World): World {
     gradingId: randomUUID(),
     invitationId: randomUUID(),
     token: randomUUID(),
+    photoId: randomUUID(),
+    withdrawalId: randomUUID(),
   };
 }
 

@@ -79,7 +79,7 @@ export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
             multiple
             accept="image/jpeg,image/png,image/webp"
             aria-describedby="photo-hint photo-problem"
-            className="block w-full min-w-0 py-2"
+            className="block w-full min-w-0 py-2 file:mr-3 file:min-h-11 file:rounded-md file:border file:border-line-strong file:bg-sheet file:px-4 file:font-semibold"
           />
           <p id="photo-problem" role="alert" className="font-semibold text-thread empty:hidden">
             {problem === null ? null : `▲ ${PROBLEM_SENTENCES[problem]}`}
