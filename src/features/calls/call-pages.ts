@@ -27,7 +27,10 @@ export type CallPageKey = keyof typeof CALL_PAGES;
 export const CALL_PARTS: readonly { readonly name: string; readonly pages: readonly CallPageKey[] }[] = [
   { name: "Set up", pages: ["setUp"] },
   { name: "Testers", pages: ["applications", "sizes", "progress", "questions", "thanks"] },
-  { name: "Results", pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "photos", "method"] },
+  {
+    name: "Results",
+    pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "photos", "method"],
+  },
   { name: "Pattern", pages: ["pattern"] },
 ];
 

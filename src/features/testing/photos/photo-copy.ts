@@ -17,7 +17,7 @@ export const PROBLEM_SENTENCES: Readonly<Record<PhotoProblem, string>> = {
 };
 
 /** Uses in words, as in "may be used …". */
-export const USE_WORDS: Readonly<Record<PhotoUse, string>> = {
+const USE_WORDS: Readonly<Record<PhotoUse, string>> = {
   pattern_page: "on the pattern’s page",
   social_media: "on social media",
 };

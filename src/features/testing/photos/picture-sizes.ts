@@ -2,7 +2,7 @@ import sharp, { type OutputInfo } from "sharp";
 import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-schema";
 
 /** A stored file of a photo. */
-export interface Picture {
+interface Picture {
   /** Such as `960.webp`. */
   readonly name: string;
   readonly bytes: Buffer;
