@@ -1,5 +1,6 @@
 import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
+import { nextEmailLinkPurge, purgeEmailLinks } from "@/features/accounts/email-links/purge-mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
 import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
@@ -71,6 +72,7 @@ const lanes = [
   startLane([
     { name: "send-message", next: nextMessage, run: sendMessage },
     { name: "purge-messages", next: hourly(() => nextPurge()), run: () => purgeMessages() },
+    { name: "purge-email-links", next: hourly(() => nextEmailLinkPurge()), run: () => purgeEmailLinks() },
   ]),
 ];
 const listening = listen({
