@@ -19,7 +19,11 @@ export default async function SignUpPage({ searchParams }: SignUpPageProps) {
   const next = sameOriginPath((await searchParams).next?.toString());
   if ((await optionalViewer()) !== null) redirect(next);
   return (
-    <Page title="Create an account" intro="For designers and the people who help them." width="narrow">
+    <Page
+      title="Create an account"
+      intro={`For designers and the people who help them.${isMailOn() ? " You get a link, and choose your name and password there." : ""}`}
+      width="narrow"
+    >
       {isMailOn() ? (
         <AskLinkForm asksTo="sign-up" next={next} />
       ) : (

@@ -30,8 +30,8 @@ export function AskLinkForm({ asksTo, email = "", next = "/" }: AskLinkFormProps
     <form {...formProps}>
       <FormErrors errors={formErrors} />
       {saved ? (
-        <Notice tone="done" title="Look into your mailbox">
-          {SENT[asksTo]} If nothing comes within a few minutes, look among spam too.
+        <Notice tone="done" title="Check your mail">
+          {SENT[asksTo]} If nothing comes within a few minutes, look in your spam folder.
         </Notice>
       ) : null}
       <input {...getInputProps(fields.next, { type: "hidden" })} key="next" />
