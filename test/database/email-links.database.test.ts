@@ -4,7 +4,7 @@ import { emailLinkAccess } from "@/features/accounts/email-links/access";
 import { mailSignInLink, mailSignUpLink } from "@/features/accounts/email-links/ask-mutations";
 import { readEmailLink } from "@/features/accounts/email-links/email-link-data";
 import { nextEmailLinkPurge, purgeEmailLinks } from "@/features/accounts/email-links/purge-mutations";
-import { useSignInLink, useSignUpLink } from "@/features/accounts/email-links/use-mutations";
+import { signInWithLink, signUpWithLink } from "@/features/accounts/email-links/use-mutations";
 import { changePassword, createAccount } from "@/features/accounts/mutations";
 import { isPassword } from "@/features/accounts/password";
 import { database } from "@/server/database";
@@ -54,7 +54,7 @@ describe("a link that signs in", () => {
     const access = await signInLink(account);
     expect(await endOf(access)).toBeNull();
     expect(await endOf(access)).toBeNull();
-    const both = await Promise.all([useSignInLink(access, VISITOR), useSignInLink(access, VISITOR)]);
+    const both = await Promise.all([signInWithLink(access, VISITOR), signInWithLink(access, VISITOR)]);
     expect(both.filter((owner) => owner !== null)).toEqual([
       { accountId: account.id, name: account.name, sessionVersion: account.sessionVersion },
     ]);
@@ -66,7 +66,7 @@ describe("a link that signs in", () => {
     const access = await signInLink(account);
     vi.setSystemTime(Date.now() + 61 * MINUTE_MS);
     expect(await endOf(access)).toBe("expired");
-    expect(await useSignInLink(access, VISITOR)).toBeNull();
+    expect(await signInWithLink(access, VISITOR)).toBeNull();
   });
 
   it("is replaced by a newer one, and by a new password", async () => {
@@ -74,15 +74,15 @@ describe("a link that signs in", () => {
     const first = await signInLink(account);
     const second = await signInLink(account);
     expect([await endOf(first), await endOf(second)]).toEqual(["replaced", null]);
-    expect(await useSignInLink(first, VISITOR)).toBeNull();
+    expect(await signInWithLink(first, VISITOR)).toBeNull();
     await changePassword({ accountId: account.id, sessionVersion: account.sessionVersion, password: PASSWORD });
     expect(await endOf(second)).toBe("replaced");
-    expect(await useSignInLink(second, VISITOR)).toBeNull();
+    expect(await signInWithLink(second, VISITOR)).toBeNull();
   });
 
   it("sets a new password that ends every session", async () => {
     const account = await provenAccount();
-    const owner = await useSignInLink(await signInLink(account), { ...VISITOR, newPassword: PASSWORD });
+    const owner = await signInWithLink(await signInLink(account), { ...VISITOR, newPassword: PASSWORD });
     expect(owner?.sessionVersion).toBe(account.sessionVersion + 1);
     const { passwordHash } = await database().account.findUniqueOrThrow({ where: { id: account.id } });
     expect(await isPassword(passwordHash, PASSWORD)).toBe(true);
@@ -92,10 +92,10 @@ describe("a link that signs in", () => {
     const account = await makeAccount({ password: "preset by a stranger" });
     const access = await signInLink(account);
     expect(server.taken.at(-1)?.text).toMatch(/^Hello,/);
-    expect(await useSignInLink(access, VISITOR)).toBeNull();
+    expect(await signInWithLink(access, VISITOR)).toBeNull();
     const other = await makeAccount();
-    expect(await useSignInLink(access, { viewerId: other.id })).toBeNull();
-    expect(await useSignInLink(access, { ...VISITOR, newPassword: PASSWORD })).not.toBeNull();
+    expect(await signInWithLink(access, { viewerId: other.id })).toBeNull();
+    expect(await signInWithLink(access, { ...VISITOR, newPassword: PASSWORD })).not.toBeNull();
     const row = await database().account.findUniqueOrThrow({ where: { id: account.id } });
     expect(row.emailVerifiedAt).not.toBeNull();
     expect(await isPassword(row.passwordHash, "preset by a stranger")).toBe(false);
@@ -103,7 +103,7 @@ describe("a link that signs in", () => {
 
   it("confirms the address of the signed-in person without a new password", async () => {
     const account = await makeAccount();
-    expect(await useSignInLink(await signInLink(account), { viewerId: account.id })).not.toBeNull();
+    expect(await signInWithLink(await signInLink(account), { viewerId: account.id })).not.toBeNull();
     const row = await database().account.findUniqueOrThrow({ where: { id: account.id } });
     expect([row.emailVerifiedAt === null, row.sessionVersion]).toEqual([false, account.sessionVersion]);
   });
@@ -131,11 +131,11 @@ describe("a link that creates an account", () => {
     await mailSignUpLink(email);
     expect(await database().account.count({ where: { email } })).toBe(0);
     const access = await emailLinkAccess(await mailedLink());
-    expect(await useSignUpLink(access, { name: "Maja", password: PASSWORD })).toMatchObject({ name: "Maja" });
+    expect(await signUpWithLink(access, { name: "Maja", password: PASSWORD })).toMatchObject({ name: "Maja" });
     const row = await database().account.findUniqueOrThrow({ where: { email } });
     expect(row.emailVerifiedAt).not.toBeNull();
     expect(await isPassword(row.passwordHash, PASSWORD)).toBe(true);
-    expect(await useSignUpLink(access, { name: "Again", password: "another long password" })).toBeNull();
+    expect(await signUpWithLink(access, { name: "Again", password: "another long password" })).toBeNull();
     expect((await readEmailLink(access)).end).toBe("used");
   });
 
@@ -144,11 +144,11 @@ describe("a link that creates an account", () => {
     await mailSignUpLink(account.email);
     const access = await emailLinkAccess(await mailedLink());
     expect(server.taken.at(-1)?.subject).toBe("You already have a Sizewright account");
-    expect(await useSignUpLink(access, { name: "Else", password: PASSWORD })).toBeNull();
+    expect(await signUpWithLink(access, { name: "Else", password: PASSWORD })).toBeNull();
     expect(await database().account.findUniqueOrThrow({ where: { id: account.id } })).toMatchObject({
       ...{ name: account.name, passwordHash: account.passwordHash },
     });
-    expect(await useSignInLink(access, VISITOR)).toMatchObject({ accountId: account.id });
+    expect(await signInWithLink(access, VISITOR)).toMatchObject({ accountId: account.id });
   });
 
   it("changes nothing where the address has got an account in another way meanwhile", async () => {
@@ -156,8 +156,8 @@ describe("a link that creates an account", () => {
     await mailSignUpLink(email);
     const access = await emailLinkAccess(await mailedLink());
     await createAccount({ email, name: "First", password: "the first password" });
-    expect(await useSignUpLink(access, { name: "Second", password: PASSWORD })).toBeNull();
-    expect(await useSignInLink(access, { ...VISITOR, newPassword: PASSWORD })).toBeNull();
+    expect(await signUpWithLink(access, { name: "Second", password: PASSWORD })).toBeNull();
+    expect(await signInWithLink(access, { ...VISITOR, newPassword: PASSWORD })).toBeNull();
     expect((await database().account.findUniqueOrThrow({ where: { email } })).name).toBe("First");
   });
 

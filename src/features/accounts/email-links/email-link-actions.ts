@@ -13,8 +13,8 @@ import { optionalViewer } from "@/server/viewer";
 import { askLinkSchema, linkPasswordSchema, linkSchema, linkSignUpSchema } from "../schema";
 import { emailLinkAccess } from "./access";
 import { mailSignInLink, mailSignUpLink } from "./ask-mutations";
-import { rememberNext, takeNext } from "./next-cookie";
-import { useSignInLink, useSignUpLink } from "./use-mutations";
+import { rememberNext, takeNext } from "./remember-next";
+import { signInWithLink, signUpWithLink } from "./use-mutations";
 
 const HOUR = 60 * 60;
 const BY_ADDRESS: Limit = { name: "email-link-address", tries: 20, withinSeconds: HOUR };
@@ -45,14 +45,14 @@ const NO_MORE = { "": ["This link cannot be used any more. Reload the page to se
 /** Signs in by a mailed link, or confirms the address of the signed-in person’s account. */
 export const signInByLink = formAction(linkSchema, async ({ link }) => {
   const viewer = await optionalViewer();
-  return await arrive(await useSignInLink(await emailLinkAccess(link), { viewerId: viewer?.accountId ?? null }));
+  return await arrive(await signInWithLink(await emailLinkAccess(link), { viewerId: viewer?.accountId ?? null }));
 });
 
 /** Sets a new password by a mailed link, and signs in. */
 export const setPasswordByLink = formAction(
   linkPasswordSchema,
   async ({ link, newPassword }) =>
-    await arrive(await useSignInLink(await emailLinkAccess(link), { viewerId: null, newPassword })),
+    await arrive(await signInWithLink(await emailLinkAccess(link), { viewerId: null, newPassword })),
   ["newPassword"],
 );
 
@@ -60,7 +60,7 @@ export const setPasswordByLink = formAction(
 export const signUpByLink = formAction(
   linkSignUpSchema,
   async ({ link, name, password }) =>
-    await arrive(await useSignUpLink(await emailLinkAccess(link), { name, password })),
+    await arrive(await signUpWithLink(await emailLinkAccess(link), { name, password })),
   ["password"],
 );
 

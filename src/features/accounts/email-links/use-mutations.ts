@@ -18,7 +18,7 @@ interface SignIn {
  *
  * @returns whose session starts; null if the link cannot be used, or not without a new password.
  */
-export async function useSignInLink(
+export async function signInWithLink(
   access: EmailLinkAccess,
   { viewerId, newPassword }: SignIn,
 ): Promise<SessionOwner | null> {
@@ -48,7 +48,7 @@ export async function useSignInLink(
  *
  * @returns whose session starts; null if the link cannot be used, or the address has an account by now.
  */
-export async function useSignUpLink(
+export async function signUpWithLink(
   access: EmailLinkAccess,
   { name, password }: { readonly name: string; readonly password: string },
 ): Promise<SessionOwner | null> {
