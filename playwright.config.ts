@@ -40,7 +40,7 @@ export default defineConfig({
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
     // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and thirty.spec.ts
-    // a designer's lists; in a-whole-call.spec.ts, mail.spec.ts and tester-page.spec.ts the testers
+    // a designer's lists; in a-whole-call.spec.ts, mail.spec.ts, sign-in-by-mail.spec.ts and tester-page.spec.ts people
     // have phones of their own.
     {
       name: "phone",
@@ -55,6 +55,7 @@ export default defineConfig({
         "hostile-requests.spec.ts",
         "mail.spec.ts",
         "set-up.spec.ts",
+        "sign-in-by-mail.spec.ts",
         "patterns.spec.ts",
         "people.spec.ts",
         "pieces.spec.ts",

@@ -27,6 +27,28 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
   },
+  // Without a mail server.
+  "accounts/email-links/email-link-actions.ts askSignInLink": {
+    sends: () => ({ form: { email: WRONG.email, next: "/" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "accounts/email-links/email-link-actions.ts askSignUpLink": {
+    sends: () => ({ form: { email: WRONG.email, next: "/" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  // Whoever has the link may, and the first leaves nothing for the others; here it needs a new password, but for its account.
+  "accounts/email-links/email-link-actions.ts signInByLink": {
+    sends: ({ emailLink }) => ({ form: { link: emailLink } }),
+    answers: { ...everyone<ActionAnswer>("done"), owner: "/" },
+  },
+  "accounts/email-links/email-link-actions.ts setPasswordByLink": {
+    sends: ({ emailLink }) => ({ form: { link: emailLink, newPassword: "another long password" } }),
+    answers: { ...everyone<ActionAnswer>("done"), visitor: "/" },
+  },
+  "accounts/email-links/email-link-actions.ts signUpByLink": {
+    sends: ({ emailLink }) => ({ form: { link: emailLink, name: "Else", password: "another long password" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
   "results/mistakes/decision-actions.ts decideItem": {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },

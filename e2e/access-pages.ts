@@ -87,6 +87,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/habits.csv": { path: ({ callId }) => `/calls/${callId}/habits.csv`, answers: SEES },
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
+  "/email-links/[link]": {
+    path: ({ emailLink }) => `/email-links/${emailLink}`,
+    answers: everyone<PageAnswer>("shown"),
+  },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/invited/[link]": { path: ({ invitedLink }) => `/invited/${invitedLink}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
@@ -152,6 +156,8 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
+  // Without a mail server.
+  "/sign-in/by-mail": { path: () => "/sign-in/by-mail", answers: everyone<PageAnswer>("nothing") },
   "/testing": { path: () => "/testing", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },

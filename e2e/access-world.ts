@@ -32,6 +32,8 @@ export interface World {
   readonly applicationId: string;
   /** Of that application. */
   readonly link: string;
+  /** Mailed to the owner, to sign in. */
+  readonly emailLink: string;
   readonly planId: string;
   /** Asked for by the owner. */
   readonly gradingId: string;
@@ -115,6 +117,7 @@ export async function makeWorld(): Promise<World> {
   await query("UPDATE call SET version = version + 1, version_raised_at = now() WHERE id = $1", [callId]);
   await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   const link = applicationLink(applicationId);
+  const emailLink = await mailLinkTo(people.owner);
   const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });
   const testers = { testerId, ownTesterId, invitedTesterId, invitedLink };
   return {
@@ -124,7 +127,7 @@ export async function makeWorld(): Promise<World> {
     draftCallId,
     ...testers,
     applicationId,
-    link,
+    ...{ link, emailLink },
     planId,
     gradingId,
     invitationId,
@@ -175,6 +178,15 @@ async function applyTo(callId: string, applicationId: string): Promise<void> {
   await query(body, [applicationId]);
 }
 
+/** A link that signs in to an account. */
+async function mailLinkTo(person: Designer | null): Promise<string> {
+  const id = randomUUID();
+  const statement = `INSERT INTO email_link (id, address, account_id, session_version, expires_at)
+    VALUES ($1, $2, $3, 1, now() + interval '1 hour')`;
+  await query(statement, [id, person?.email, person?.accountId]);
+  return linkTo("email", { id, version: 1 });
+}
+
 const APPLICATION: ApplicationDocument = {
   ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
   ...{ timeZone: null, experience: "first", handle: "", pastWork: "" },
@@ -198,6 +210,7 @@ export function absentWorld(world: World): World {
     invitedLink: randomUUID(),
     applicationId: randomUUID(),
     link: `${randomUUID()}.${"x".repeat(43)}`,
+    emailLink: randomUUID(),
     planId: randomUUID(),
     gradingId: randomUUID(),
     invitationId: randomUUID(),

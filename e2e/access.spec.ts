@@ -25,7 +25,7 @@ function fill(path: string, world: World): string {
   // A tester's pages are opened by the tester.
   const testerId = path.startsWith("/testing/") ? world.ownTesterId : world.testerId;
   const { patternId, callId, revisionId, token, applicationId } = world;
-  const link = path.startsWith("/invited/") ? world.invitedLink : world.link;
+  const link = linkOf(path, world);
   const ids: Readonly<Record<string, string>> = {
     patternId,
     callId,
@@ -38,6 +38,11 @@ function fill(path: string, world: World): string {
     number: "1",
   };
   return path.replace(/\[(\w+)\]/g, (whole, name: string) => ids[name] ?? whole);
+}
+
+function linkOf(path: string, { link, invitedLink, emailLink }: World): string {
+  if (path.startsWith("/email-links/")) return emailLink;
+  return path.startsWith("/invited/") ? invitedLink : link;
 }
 
 /** What a person of this kind asks with: no browser is needed to be let in or not. */

@@ -2,6 +2,7 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { ParsedMail } from "mailparser";
+import { Client } from "pg";
 import { recipientsOf, startMailServer, type MailServer } from "../test/database/mail-server";
 import { freePort } from "../src/start/free-port";
 import { expect } from "./fixtures";
@@ -17,6 +18,7 @@ export interface MailingServer {
 }
 
 export async function startMailing(): Promise<MailingServer> {
+  const turn = await ownTurn();
   const mail = await startMailServer();
   const { DATABASE_URL = "", NEXTAUTH_SECRET = "" } = process.env;
   const server = await runServer({
@@ -38,8 +40,16 @@ export async function startMailing(): Promise<MailingServer> {
       if (one === undefined) throw new Error(`no mail about ${subject.toString()}`);
       return one;
     },
-    stop: async () => void (await Promise.all([server.stop(), mail.stop()])),
+    stop: async () => void (await Promise.all([server.stop(), mail.stop()]).finally(() => turn.end())),
   };
+}
+
+/** Waits until no other test sends mail: servers over the same database would take each other's. */
+async function ownTurn(): Promise<Client> {
+  const client = new Client({ connectionString: process.env.DATABASE_URL });
+  await client.connect();
+  await client.query("SELECT pg_advisory_lock(hashtext('mailing server'))");
+  return client;
 }
 
 /** The address below these words in a mail's plain text. */

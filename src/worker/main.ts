@@ -1,5 +1,6 @@
 import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
+import { nextEmailLinkPurge, purgeEmailLinks } from "@/features/accounts/email-links/purge-mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
 import {
@@ -80,6 +81,7 @@ const lanes = [
   startLane([
     { name: "send-message", next: nextMessage, run: sendMessage },
     { name: "purge-messages", next: onceIn(HOUR_MS, () => nextPurge()), run: () => purgeMessages() },
+    { name: "purge-email-links", next: onceIn(HOUR_MS, () => nextEmailLinkPurge()), run: () => purgeEmailLinks() },
   ]),
   // Large photos take seconds each.
   startLane([

@@ -22,6 +22,7 @@ it.each([
   ["/invitations/secret/more?_rsc=1", "/invitations/…"],
   ["/invited/secret", "/invited/…"],
   ["/applications/secret", "/applications/…"],
+  ["/email-links/secret", "/email-links/…"],
   ["/invitations", "/invitations"],
 ])("the path of %s is logged as %s", (url, path) => {
   expect(loggedPath(url)).toBe(path);

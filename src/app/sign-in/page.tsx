@@ -4,6 +4,7 @@ import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
 import { ForgetPages } from "@/features/testing/reading/forget-pages";
+import { isMailOn } from "@/features/mail/mail-status";
 import { environment } from "@/server/environment";
 import { sameOriginPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
@@ -31,6 +32,14 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
         </Notice>
       )}
       <SignInForm email={fresh ?? ""} next={next} />
+      {isMailOn() ? (
+        <p className="mt-8 text-soft">
+          Forgot your password?{" "}
+          <Link href={withNext("/sign-in/by-mail", next)} className="text-link">
+            Sign in by e-mail
+          </Link>
+        </p>
+      ) : null}
       <p className="mt-8 text-soft">
         New here?{" "}
         <Link href={withNext("/sign-up", next)} className="text-link">

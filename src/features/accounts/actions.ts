@@ -1,6 +1,7 @@
 "use server";
 
 import { redirect } from "next/navigation";
+import { isMailOn } from "@/features/mail/mail-status";
 import { actingViewer } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { formAction } from "@/server/form-action";
@@ -30,6 +31,7 @@ export const signIn = formAction(
 export const signUp = formAction(
   signUpSchema,
   async ({ name, email, password, next }) => {
+    if (isMailOn()) return { "": ["Reload this page: an account is now created by a link that is mailed to you."] };
     await consumeAttempt(SIGN_UPS_BY_ADDRESS, await clientAddress());
     await consumeAttempt(SIGN_UPS_BY_ACCOUNT, email);
     await createAccount({ name, email, password });

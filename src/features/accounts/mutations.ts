@@ -8,6 +8,8 @@ interface NewAccount {
   readonly email: string;
   readonly name: string;
   readonly password: string;
+  /** Left out: nobody has shown yet that the address is theirs. */
+  readonly emailVerifiedAt?: Date;
 }
 
 interface NewPassword {
@@ -30,11 +32,11 @@ export async function createAccount({ email, name, password }: NewAccount): Prom
  */
 export async function createNewAccount(
   connection: Connection,
-  { email, name, password }: NewAccount,
+  { password, ...person }: NewAccount,
 ): Promise<{ readonly accountId: string; readonly sessionVersion: number } | null> {
   const passwordHash = await hashPassword(password);
   const [made] = await connection.account.createManyAndReturn({
-    data: [{ email, name, passwordHash }],
+    data: [{ ...person, passwordHash }],
     skipDuplicates: true,
     select: { id: true, sessionVersion: true },
   });

@@ -34,6 +34,14 @@ export const signInSchema = z.object({ email: emailSchema, password: knownPasswo
 
 export const signUpSchema = z.object({ name, email: emailSchema, password: newPassword, next });
 
+export const askLinkSchema = z.object({ email: emailSchema, next });
+
+export const linkSchema = z.object({ link: z.string() });
+
+export const linkPasswordSchema = linkSchema.extend({ newPassword });
+
+export const linkSignUpSchema = linkSchema.extend({ name, password: newPassword });
+
 export const aboutSchema = z.object({
   name,
   unit: z.enum(["cm", "in"], { error: "Choose centimetres or inches." }),

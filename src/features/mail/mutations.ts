@@ -21,6 +21,7 @@ export interface NewMessage {
     readonly testerId?: string;
     /** Of whoever gets it. */
     readonly accountId?: string;
+    readonly emailLinkId?: string;
   };
 }
 

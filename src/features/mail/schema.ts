@@ -6,7 +6,7 @@ const targetSchema = z.union([
   z.strictObject({
     /** The address up to the key. */
     before: z.string().startsWith("/"),
-    key: z.enum(["application", "invitation"]),
+    key: z.enum(["application", "email", "invitation"]),
     id: z.uuid(),
     version: z.int(),
   }),
@@ -52,4 +52,7 @@ export type MessageKind =
   | "report-received"
   | "designer-wrote"
   | "place-declined"
-  | "place-given-back";
+  | "place-given-back"
+  | "sign-in-link"
+  | "sign-up-link"
+  | "sign-up-known";
