@@ -21,6 +21,7 @@ test("whoever makes an account is signed in and arrives where they were going, a
   await page.getByRole("button", { name: "Create account" }).click();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();
   await page.getByRole("main").getByRole("button", { name: "Sign out", exact: true }).click();
+  await page.waitForURL("**/sign-in");
   await page.goto("/sign-in?next=%2Faccount");
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password", { exact: true }).fill(PASSWORD);

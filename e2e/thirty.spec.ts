@@ -62,8 +62,8 @@ for (const width of [1280, 360])
     }).toPass();
     await expectNoSidewaysScroll(page);
 
-    await page.getByRole("link", { name: "Everyone" }).click();
-    await expect(page.getByRole("link", { name: "Everyone" })).toHaveAttribute("aria-current", "true");
+    await page.getByRole("link", { name: "Everyone", exact: true }).click();
+    await expect(page.getByRole("link", { name: "Everyone", exact: true })).toHaveAttribute("aria-current", "true");
     await expect(async () => {
       const everyone = await peopleOf(page);
       expect(Object.keys(everyone)).toHaveLength(30);

@@ -42,7 +42,7 @@ const STEPS: readonly Step[] = [
   { name: "format", command: prettier("--check", "."), needs: GENERATED, cores: 1, budgetSeconds: 60 },
   { name: "unused code", command: node("knip/bin/knip.js"), needs: GENERATED, cores: 1, budgetSeconds: 60 },
   { name: "engine's types", command: tsc("src/engine/tsconfig.json"), needs: [], cores: 1, budgetSeconds: 60 },
-  { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 900 },
+  { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 1000 },
 ];
 
 interface Outcome {
