@@ -22,10 +22,9 @@ interface Standing {
 
 /** Everything in a call that its designer has to do; in a closed one, only to take photos down. */
 export async function callSteps(access: CallAccess, { standing, revision, now }: Standing): Promise<NextStep[]> {
-  const withdrawn = await withdrawalSteps(access);
-  if (!isRun(standing)) return [...withdrawn, ...stepsOf(standing, [])];
-  const [together, corrections] = await Promise.all([
-    progressNeeds(access, { pattern: revision.document, now }),
+  const [withdrawn, together, corrections] = await Promise.all([
+    withdrawalSteps(access),
+    isRun(standing) ? progressNeeds(access, { pattern: revision.document, now }) : [],
     correctionSteps(access, { standing, revision }),
   ]);
   return [...withdrawn, ...corrections, ...stepsOf(standing, together)];

@@ -1,8 +1,8 @@
 import { OneButtonForm } from "@/ui/one-button-form";
 import { deletePhoto } from "./photo-actions";
-import { photoAddress, photoSources } from "./photo-address";
 import { VIEW_LABELS } from "./photo-copy";
 import type { OwnPhoto } from "./photo-data";
+import { PhotoImage } from "./photo-image";
 
 interface OwnPhotoListProps {
   readonly testerId: string;
@@ -48,17 +48,7 @@ function Shown({ photo: { photoId, state, reason, view } }: { readonly photo: Ow
       );
     case "ready":
       return (
-        <a href={photoAddress(photoId, 1920)}>
-          {/* Served through an access check, so Next's image server cannot fetch it. */}
-          {/* eslint-disable-next-line @next/next/no-img-element */}
-          <img
-            {...photoSources(photoId)}
-            sizes="9rem"
-            alt={`Your photo: ${VIEW_LABELS[view]}`}
-            loading="lazy"
-            className="aspect-square w-full bg-band object-cover"
-          />
-        </a>
+        <PhotoImage photoId={photoId} width="9rem" alt={`Your photo: ${VIEW_LABELS[view]}`} shape="aspect-square" />
       );
   }
 }

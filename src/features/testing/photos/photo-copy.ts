@@ -1,4 +1,4 @@
-import { MAX_PHOTOS, type PhotoProblem, type PhotoUse, type PhotoView } from "./photo-schema";
+import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type PhotoView } from "./photo-schema";
 
 export const VIEW_LABELS: Readonly<Record<PhotoView, string>> = {
   swatch: "Swatch",
@@ -12,7 +12,7 @@ export const PROBLEM_SENTENCES: Readonly<Record<PhotoProblem, string>> = {
   none: "Choose at least one photo first.",
   empty: "This file is empty. Choose the photo again, or take a new one.",
   many: `You can send up to ${MAX_PHOTOS} photos. Delete one to send another.`,
-  large: "This photo is larger than 20 MB. Send a smaller copy.",
+  large: `This photo is larger than ${MAX_PHOTO_BYTES / 1e6} MB. Send a smaller copy.`,
   closed: "This test is closed or you have stopped, so no photos can be added.",
 };
 

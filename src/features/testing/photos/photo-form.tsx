@@ -69,8 +69,9 @@ export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
             Photos
           </label>
           <p id="photo-hint" className="mb-2 text-sm text-soft">
-            From your camera or your files, several at once: JPEG, PNG or WebP, up to 20 MB each. Where and when they
-            were taken is removed. Crop out faces that should not be seen before you choose the photo.
+            From your camera or your files, several at once: JPEG, PNG or WebP, up to {MAX_PHOTO_BYTES / 1e6} MB each.
+            Where and when they were taken is removed. Crop out faces that should not be seen before you choose the
+            photo.
           </p>
           <input
             id="photo"

@@ -49,7 +49,7 @@ export interface Withdrawal {
 /** What testers no longer allow, and the designer has not yet taken down. */
 export async function openWithdrawals(access: CallAccess): Promise<Withdrawal[]> {
   const rows = await database().photoWithdrawal.findMany({
-    where: { call: callScope(access), doneAt: null },
+    where: open(access),
     orderBy: [{ withdrawnAt: "asc" }, { id: "asc" }],
     select: { id: true, use: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
   });
@@ -58,4 +58,12 @@ export async function openWithdrawals(access: CallAccess): Promise<Withdrawal[]>
     use,
     name: tester === null ? null : (tester.contact?.name ?? tester.code),
   }));
+}
+
+export async function countWithdrawals(access: CallAccess): Promise<number> {
+  return await database().photoWithdrawal.count({ where: open(access) });
+}
+
+function open(access: CallAccess) {
+  return { call: callScope(access), doneAt: null };
 }

@@ -4,8 +4,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
-import { photoAddress, photoSources } from "./photo-address";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
+import { PhotoImage } from "./photo-image";
 import { PHOTO_VIEWS, type PhotoView } from "./photo-schema";
 import type { SheetPhoto } from "./photo-sheet-data";
 
@@ -87,17 +87,7 @@ function SheetEntry({ photo, callId }: { readonly photo: SheetPhoto; readonly ca
   const { photoId, view, name, note, testerId, allowed, creditName } = photo;
   return (
     <li className="min-w-0">
-      <a href={photoAddress(photoId, 1920)}>
-        {/* Served through an access check, so Next's image server cannot fetch it. */}
-        {/* eslint-disable-next-line @next/next/no-img-element */}
-        <img
-          {...photoSources(photoId)}
-          sizes="11rem"
-          alt={`${VIEW_LABELS[view]}, by ${name}`}
-          loading="lazy"
-          className="aspect-[4/5] w-full bg-band object-cover"
-        />
-      </a>
+      <PhotoImage photoId={photoId} width="11rem" alt={`${VIEW_LABELS[view]}, by ${name}`} shape="aspect-[4/5]" />
       <p className="mt-1 font-semibold">{VIEW_LABELS[view]}</p>
       <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link wrap-anywhere">
         <bdi>{name}</bdi>

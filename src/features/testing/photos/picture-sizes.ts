@@ -1,4 +1,5 @@
 import sharp, { type OutputInfo } from "sharp";
+import { PROBLEM_SENTENCES } from "./photo-copy";
 import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-schema";
 
 /** A stored file of a photo. */
@@ -68,12 +69,12 @@ function within(side: number) {
 const MOVES = "This is an animation. Send a still photo.";
 
 function tooManyPixels(width: number, height: number): string {
-  return `This photo has ${Math.round((width * height) / 1_000_000)} megapixels (${width} × ${height}); the limit is 60. Send a smaller copy.`;
+  return `This photo has ${Math.round((width * height) / 1_000_000)} megapixels (${width} × ${height}); the limit is ${MAX_PHOTO_PIXELS / 1e6}. Send a smaller copy.`;
 }
 
 /** @returns a sentence where the first bytes are of nothing that is taken. */
 function refusalByContent(bytes: Buffer): string | null {
-  if (bytes.length === 0) return "This file is empty. Choose the photo again, or take a new one.";
+  if (bytes.length === 0) return PROBLEM_SENTENCES.empty;
   const starts = (text: string, at = 0) => bytes.subarray(at, at + text.length).toString("latin1") === text;
   // The chunk of an animated PNG stands before its first picture.
   if (starts("\x89PNG\r\n\x1a\n")) return bytes.subarray(0, 4096).includes("acTL") ? MOVES : null;

@@ -1,5 +1,5 @@
-import { createHash } from "node:crypto";
 import { z } from "zod";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { PHOTO_VIEWS, sentPhotoSchema, type SentPhoto } from "./photo-schema";
 
 const formSchema = z.object({
@@ -22,7 +22,9 @@ export function sentForm(form: FormData): SentForm | null {
   const { formKey, ...fields } = parsed.data;
   const files = form.getAll("photo").filter((file) => file instanceof File && (file.size > 0 || file.name !== ""));
   const photos = files.flatMap((file, index) =>
-    file instanceof File ? [{ file, photo: sentPhotoSchema.parse({ ...fields, photoId: idOf(formKey, index) }) }] : [],
+    file instanceof File
+      ? [{ file, photo: sentPhotoSchema.parse({ ...fields, photoId: idempotencyKey(formKey, String(index)) }) }]
+      : [],
   );
   return { testerId: fields.testerId, photos };
 }
@@ -30,11 +32,4 @@ export function sentForm(form: FormData): SentForm | null {
 function textIn(form: FormData, name: string): string | undefined {
   const value = form.get(name);
   return typeof value === "string" ? value : undefined;
-}
-
-/** The same for the same form, so that one sent twice is stored once. */
-function idOf(formKey: string, index: number): string {
-  const hex = createHash("sha256").update(`${formKey} ${index}`).digest("hex");
-  // RFC 9562, 5.8: a UUID of our own making.
-  return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-8${hex.slice(13, 16)}-a${hex.slice(17, 20)}-${hex.slice(20, 32)}`;
 }

@@ -1,11 +1,11 @@
 import "server-only";
 import type { CallAccess } from "@/features/calls/access";
 import type { NextStep } from "@/features/calls/call-pages";
-import { openWithdrawals } from "./photo-sheet-data";
+import { countWithdrawals } from "./photo-sheet-data";
 
 /** What the designer has to do about photos that may no longer be used, in closed calls, too. */
 export async function withdrawalSteps(access: CallAccess): Promise<NextStep[]> {
-  const many = (await openWithdrawals(access)).length;
+  const many = await countWithdrawals(access);
   if (many === 0) return [];
   const message =
     many === 1
