@@ -32,7 +32,7 @@ export interface MailedTester {
 export async function mailedTesters(
   connection: Connection,
   testers: Prisma.TesterWhereInput,
-): Promise<readonly { readonly row: Row; readonly tester: MailedTester }[]> {
+): Promise<readonly AddressedTester[]> {
   const where = { AND: [testers, { contact: { email: { not: null } } }] };
   const rows = await connection.tester.findMany({ where, orderBy: { position: "asc" }, select: mailedTesterSelect });
   const ids = new Set(rows.flatMap(({ revisionId }) => revisionId ?? []));
@@ -85,6 +85,11 @@ const mailedTesterSelect = {
     },
   },
 } satisfies Prisma.TesterSelect;
+
+export interface AddressedTester {
+  readonly row: Row;
+  readonly tester: MailedTester;
+}
 
 type Row = Prisma.TesterGetPayload<{ select: typeof mailedTesterSelect }>;
 

@@ -4,25 +4,35 @@ import { writeMessages } from "@/features/mail/mutations";
 import type { MessageContent, MessageKind, MessageWords } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
-import { mailedTesters, type MailedTester } from "./mailed-tester-data";
+import { mailedTesters, type AddressedTester, type MailedTester } from "./mailed-tester-data";
 
-interface ToTesters {
+interface Mail {
   readonly kind: MessageKind;
-  /** Where clause of the testers, by the proof of whoever acts. */
-  readonly testers: Prisma.TesterWhereInput;
   /** What it says to each, signed by the designer; null: nothing. */
   readonly content: (tester: MailedTester) => MessageWords | null;
   /** Of the sending that causes it: the same again writes nothing more. */
   readonly key?: string;
 }
 
-/** Writes mail to testers who have an address, from their designer, in the transaction that causes it. */
+/**
+ * Writes mail to testers who have an address, from their designer, in the transaction that causes it.
+ *
+ * @param testers where clause, by the proof of whoever acts.
+ */
 export async function writeToTesters(
   connection: Connection,
-  { kind, testers, content, key }: ToTesters,
+  { testers, ...mail }: Mail & { readonly testers: Prisma.TesterWhereInput },
 ): Promise<void> {
-  if (!isMailOn()) return;
-  const messages = (await mailedTesters(connection, testers)).flatMap(({ row, tester }) => {
+  if (isMailOn()) await writeToMailedTesters(connection, await mailedTesters(connection, testers), mail);
+}
+
+/** The same to testers who are read already. */
+export async function writeToMailedTesters(
+  connection: Connection,
+  testers: readonly AddressedTester[],
+  { kind, content, key }: Mail,
+): Promise<void> {
+  const messages = testers.flatMap(({ row, tester }) => {
     const { id: testerId, callId, applicationId, call, contact } = row;
     const said = content(tester);
     if (said === null) return [];

@@ -13,6 +13,7 @@ import type { NeedsTogether } from "./need-steps";
 import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
 import {
   ALL_NEEDS,
+  isTesting,
   needBit,
   progressOf,
   PROGRESS_STATES,
@@ -112,11 +113,9 @@ export async function listedTesterIds(access: CallAccess, { pattern, query, now 
   const status = statusOf(access, { pattern, now, ...(await readDays(access)) });
   const rows = await database().$queryRaw<readonly { readonly id: string }[]>`
     SELECT id FROM (${status}) AS status 
-    WHERE ${matchesSql(query)} AND (${query.needs !== undefined} OR state <> ALL (${NOT_TESTING})) ORDER BY position`;
+    WHERE ${matchesSql(query)} AND (${query.needs !== undefined} OR state = ANY (${PROGRESS_STATES.filter(isTesting)})) ORDER BY position`;
   return rows.map(({ id }) => id);
 }
-
-const NOT_TESTING: readonly ProgressState[] = ["invited", "lapsed", "declined", "withdrawn", "stopped"];
 
 function matchesSql({ size, needs }: Omit<ProgressQuery, "page">): Prisma.Sql {
   const ofSize = size === undefined ? Prisma.sql`true` : Prisma.sql`size = ${size}`;

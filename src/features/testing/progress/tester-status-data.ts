@@ -90,6 +90,11 @@ export function isAtWork(state: ProgressState): boolean {
   return isBeforeMaking(state) || state === "making" || state === "reported in part";
 }
 
+/** They test, or have tested. */
+export function isTesting(state: ProgressState): boolean {
+  return isAtWork(state) || state === "reported";
+}
+
 /** When they last accepted, typed, sent or told something; null if they never did. */
 export function lastHeard({ acceptedAt, milestone, draft, report }: ProgressRow): Date | null {
   const heard = [acceptedAt, milestone?.at, draft?.updatedAt, report?.sentAt].map((at) => at?.getTime() ?? 0);

@@ -3,7 +3,6 @@ import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { mailedTesters, type MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import type { Connection } from "@/server/transaction";
 import { untilWords } from "@/ui/moment-copy";
 import type { FieldValues } from "./message-fields";
 
@@ -39,12 +38,8 @@ export interface WrittenTo {
 }
 
 /** Those of the chosen testers who can be written to, with what is filled in for each. */
-export async function readWrittenTo(
-  access: CallAccess,
-  testerIds: readonly string[],
-  connection: Connection = database(),
-): Promise<readonly WrittenTo[]> {
-  const testers = await mailedTesters(connection, chosenTesters(access, testerIds));
+export async function readWrittenTo(access: CallAccess, testerIds: readonly string[]): Promise<readonly WrittenTo[]> {
+  const testers = await mailedTesters(database(), chosenTesters(access, testerIds));
   return testers.map(({ row, tester }) => ({
     ...{ testerId: tester.testerId, name: tester.name, from: row.call.pattern.memberships[0]?.account.name ?? "" },
     values: fieldValues(tester),

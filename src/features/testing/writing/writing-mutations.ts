@@ -1,9 +1,10 @@
 import "server-only";
 import type { CallAccess } from "@/features/calls/access";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { mailedTesters } from "@/features/recruiting/invitations/mailed-tester-data";
+import { writeToMailedTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { inTransaction } from "@/server/transaction";
 import { fieldFaults, fillFields } from "./message-fields";
-import { chosenTesters, fieldValues, readWrittenTo } from "./recipients-data";
+import { chosenTesters, fieldValues } from "./recipients-data";
 import type { WrittenMessage } from "./writing-schema";
 
 /**
@@ -17,19 +18,22 @@ export async function writeToChosen(
   { testerIds, formKey, subject, text }: WrittenMessage,
 ): Promise<Readonly<Partial<Record<"subject" | "text", string>>>> {
   return await inTransaction(async (transaction) => {
-    const recipients = await readWrittenTo(access, testerIds, transaction);
+    const testers = await mailedTesters(transaction, chosenTesters(access, testerIds));
+    const recipients = testers.map(({ tester }) => ({ name: tester.name, values: fieldValues(tester) }));
     const [subjectFault] = fieldFaults(subject, recipients);
     const [textFault] = fieldFaults(text, recipients);
     if (subjectFault !== undefined || textFault !== undefined)
       return { ...(subjectFault && { subject: subjectFault }), ...(textFault && { text: textFault }) };
-    await writeToTesters(transaction, {
+    await writeToMailedTesters(transaction, testers, {
       kind: "designer-wrote",
       key: formKey,
-      testers: chosenTesters(access, testerIds),
-      content: (tester) => ({
-        subject: fillFields(subject, fieldValues(tester)),
-        parts: [{ text: fillFields(text, fieldValues(tester)) }, { link: "Open your test", to: tester.ownLink }],
-      }),
+      content: (tester) => {
+        const filled = (typed: string) => fillFields(typed, fieldValues(tester));
+        return {
+          subject: filled(subject),
+          parts: [{ text: filled(text) }, { link: "Open your test", to: tester.ownLink }],
+        };
+      },
     });
     return {};
   });

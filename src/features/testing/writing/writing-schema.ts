@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { oneLine } from "../thanks/thanks-schema";
 import { needed } from "../questions/schema";
 
 const MAX_SUBJECT_LENGTH = 200;
@@ -15,7 +16,7 @@ export const writtenSchema = z.object({
   subject: needed("Enter a subject.").pipe(
     z
       .string()
-      .transform((subject) => subject.replaceAll(/\s+/g, " "))
+      .transform(oneLine)
       .pipe(z.string().max(MAX_SUBJECT_LENGTH, `Keep the subject under ${MAX_SUBJECT_LENGTH} characters.`)),
   ),
   text: needed("Write your message."),
