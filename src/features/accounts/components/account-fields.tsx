@@ -34,6 +34,11 @@ export function EmailField({ field }: AccountFieldProps) {
   );
 }
 
+/** Tells password managers whose password stands beside it. */
+export function KnownAddress({ email }: { readonly email: string }) {
+  return <input type="text" hidden readOnly autoComplete="username" defaultValue={email} />;
+}
+
 interface PasswordFieldProps extends AccountFieldProps {
   readonly label: string;
   readonly hint?: string;

@@ -5,10 +5,9 @@ import { Notice } from "@/ui/notice";
 import { useActionForm } from "@/ui/use-action-form";
 import { savePassword } from "../actions";
 import { FormErrors } from "@/ui/form-errors";
-import { PasswordField } from "./account-fields";
+import { KnownAddress, PasswordField } from "./account-fields";
 
 interface PasswordFormProps {
-  /** Tells password managers whose password this is. */
   readonly email: string;
   readonly passwordHint: string;
 }
@@ -22,7 +21,7 @@ export function PasswordForm({ email, passwordHint }: PasswordFormProps) {
     <form {...formProps}>
       <FormErrors errors={formErrors} />
       {saved ? <Notice tone="done">Your password is changed. You are signed out everywhere else.</Notice> : null}
-      <input type="text" hidden readOnly autoComplete="username" defaultValue={email} />
+      <KnownAddress email={email} />
       <PasswordField field={password} label="Current password" autoComplete="current-password" />
       <PasswordField field={newPassword} label="New password" hint={passwordHint} autoComplete="new-password" />
       <Button type="submit" disabled={pending}>

@@ -5,9 +5,7 @@ import { PASSWORD_HINT } from "../password-hint";
 import { AskLinkForm } from "./ask-link-form";
 import { ENDED } from "./email-link-copy";
 import type { EmailLinkPage } from "./email-link-loaders";
-import { LinkPasswordForm } from "./link-password-form";
-import { LinkSignInForm } from "./link-sign-in-form";
-import { LinkSignUpForm } from "./link-sign-up-form";
+import { LinkPasswordForm, LinkSignInForm, LinkSignUpForm } from "./link-forms";
 
 interface EmailLinkViewProps {
   readonly link: string;
