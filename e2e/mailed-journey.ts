@@ -1,6 +1,3 @@
-import { mkdtempSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { ParsedMail } from "mailparser";
 import { Client } from "pg";
 import { recipientsOf, startMailServer, type MailServer } from "../test/database/mail-server";
@@ -8,7 +5,7 @@ import { freePort } from "../src/start/free-port";
 import { expect } from "./fixtures";
 import { runServer } from "./running-server";
 
-/** A server of its own over the tests' database, which sends mail to a real SMTP server. */
+/** A server of its own over the tests' database and folder, which sends mail to a real SMTP server. */
 export interface MailingServer {
   readonly at: (path: string) => string;
   readonly mail: MailServer;
@@ -24,7 +21,6 @@ export async function startMailing(): Promise<MailingServer> {
   const server = await runServer({
     settings: {
       ...{ DATABASE_URL, NEXTAUTH_SECRET, PORT: String(await freePort()) },
-      SIZEWRIGHT_FOLDER: mkdtempSync(join(tmpdir(), "sizewright-mail-")),
       SMTP_URL: `smtp://127.0.0.1:${mail.port}`,
       MAIL_FROM: "Sizewright <mail@sizes.example>",
     },
