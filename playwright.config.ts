@@ -19,7 +19,7 @@ export default defineConfig({
     launchOptions: CHROMIUM_OPTIONS,
   },
   projects: [
-    // Applicants and testers come by phone.
+    // Applicants and testers come by phone, and nothing is narrower than the form that signs in.
     {
       name: "desktop",
       testIgnore: [
@@ -27,43 +27,52 @@ export default defineConfig({
         "invited.spec.ts",
         "news.spec.ts",
         "open-call.spec.ts",
+        "photos.spec.ts",
         "questions.spec.ts",
         "reading.spec.ts",
         "report.spec.ts",
         "report-conflict.spec.ts",
         "report-extras.spec.ts",
         "report-taps.spec.ts",
+        "sign-in.spec.ts",
         "tester-looks.spec.ts",
+        "thanks.spec.ts",
         "typing.spec.ts",
       ],
       use: { viewport: { width: 1280, height: 800 } },
     },
-    // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
+    // Who may see what, and how a start goes, does not hang on the width of a screen. A designer works at a desk: on the
     // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and thirty.spec.ts
-    // a designer's lists; in a-whole-call.spec.ts, mail.spec.ts, sign-in-by-mail.spec.ts and tester-page.spec.ts people
-    // have phones of their own.
+    // a designer's lists; in a-whole-call.spec.ts, corrections.spec.ts, mail.spec.ts, sign-in-by-mail.spec.ts and
+    // tester-page.spec.ts testers have phones of their own.
     {
       name: "phone",
       testIgnore: [
         "a-whole-call.spec.ts",
         "access.spec.ts",
         "accessibility.spec.ts",
-        "new-pattern.spec.ts",
+        "changes.spec.ts",
+        "corrections.spec.ts",
         "database-unavailable.spec.ts",
         "editor-*.spec.ts",
+        "gaps.spec.ts",
         "grading.spec.ts",
         "hostile-requests.spec.ts",
+        "import.spec.ts",
         "mail.spec.ts",
-        "set-up.spec.ts",
-        "sign-in-by-mail.spec.ts",
+        "new-pattern.spec.ts",
+        "paste-tables.spec.ts",
         "patterns.spec.ts",
         "people.spec.ts",
         "pieces.spec.ts",
         "places.spec.ts",
+        "set-up.spec.ts",
+        "sign-in-by-mail.spec.ts",
         "start.spec.ts",
         "tester-page.spec.ts",
-        "thirty.spec.ts",
         "thirty-actions.spec.ts",
+        "thirty.spec.ts",
+        "write-to-testers.spec.ts",
       ],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },
