@@ -55,4 +55,5 @@ export type MessageKind =
   | "place-given-back"
   | "sign-in-link"
   | "sign-up-link"
-  | "sign-up-known";
+  | "sign-up-known"
+  | "reminder";
