@@ -154,6 +154,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   // Photos are sent to it, and there is nothing to see.
   "/photos/send": { path: () => "/photos/send", answers: everyone<PageAnswer>(405) },
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
+  "/reminders/[link]": {
+    path: ({ remindersLink }) => `/reminders/${remindersLink}`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  // Mail readers send to it; whoever opens it is led to the choice.
+  "/reminders/[link]/stop": {
+    path: () => "/reminders/x/stop",
+    answers: everyone<PageAnswer>("/reminders/x"),
+  },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
   // Without a mail server.
@@ -163,6 +172,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
+  // Without a mail server.
+  "/testing/[testerId]/reminders": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/reminders`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
   "/testing/[testerId]/counts": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/counts`,

@@ -6,6 +6,11 @@ import { acceptInvited } from "../../src/features/testing/invited/invited-mutati
 import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf } from "./invited-tester";
 import { refusal, startMailServer } from "./mail-server";
 import { emptyOutbox, work } from "./outbox-work";
+import { remindersAccess } from "@/features/recruiting/invitations/reminders-access";
+import { linkTo } from "@/server/link-key";
+import { readLinkedChoice, readMailChoices } from "../../src/features/testing/reminders/choice-data";
+import { storeLinkedChoice, storeMailChoices } from "../../src/features/testing/reminders/choice-mutations";
+import { stopByLink } from "../../src/features/testing/reminders/stop-mutations";
 
 // Before the settings are first read.
 const server = await startMailServer();
@@ -69,4 +74,56 @@ it("are not sent to an address that refused one", async () => {
   await work();
   expect(await database().message.count({ where: { testerId, sentAt: null, failedAt: { not: null } } })).toBe(2);
   expect(server.taken).toEqual([]);
+});
+
+/** The address that a mail reader is given to unsubscribe, as it stands in the mail. */
+function stopAddress(): URL {
+  const field = server.taken.at(-1)?.headerLines.find(({ key }) => key === "list-unsubscribe")?.line ?? "";
+  return new URL(/<(.*)>/.exec(field)?.[1] ?? "");
+}
+
+it("say how to get none, and come no more to whoever unsubscribed by POST, though their dates move", async () => {
+  const testerId = await accepted(await makeCall(await makeViewer("Ana")));
+  await writeReminders(DUE);
+  await work();
+  const [mail] = server.taken;
+  expect(mail?.headerLines.map(({ line }) => line)).toContain("List-Unsubscribe-Post: List-Unsubscribe=One-Click");
+  const [, , link = "", last] = stopAddress().pathname.split("/");
+  expect(last).toBe("stop");
+  expect(mail?.text).toContain(`/reminders/${link}\n`);
+  expect(await stopByLink(`${testerId}.${"x".repeat(43)}`)).toBe(false);
+  expect((await readLinkedChoice(await remindersAccess(link))).choice).toBe("all");
+  expect(await stopByLink(link)).toBe(true);
+  expect((await readLinkedChoice(await remindersAccess(link))).choice).toBe("none");
+  const dates = { startOn: "2090-02-01", swatchBy: "2090-02-20", reportBy: "2090-06-01" };
+  await database().tester.update({ where: { id: testerId }, data: { dates } });
+  await writeReminders(new Date("2090-05-31T23:30:00Z"));
+  expect(await database().reminder.count({ where: { testerId } })).toBe(1);
+});
+
+it("keep to the choice of an account in all its tests, and to none that was chosen before", async () => {
+  const [ana, bea] = [await makeViewer("Ana"), await makeViewer("Bea")];
+  const testers = [await accepted(await makeCall(ana)), await accepted(await makeCall(ana))];
+  const [first = "", second = ""] = testers;
+  await storeLinkedChoice(await byLink(first), "weekly");
+  await database().tester.updateMany({ where: { id: { in: testers } }, data: { accountId: bea.accountId } });
+  const choices = () => Promise.all(testers.map(async (id) => (await readLinkedChoice(await byLink(id))).choice));
+  expect(await choices()).toEqual(["weekly", "all"]);
+  await storeLinkedChoice(await byLink(second), "none");
+  expect(await choices()).toEqual(["none", "none"]);
+  await storeMailChoices(bea, { reminders: "all", dailySummary: false, timeZone: "Pacific/Apia" });
+  expect(await choices()).toEqual(["all", "all"]);
+  expect(await readMailChoices(bea)).toEqual({ reminders: "all", dailySummary: false, timeZone: "Pacific/Apia" });
+});
+
+const byLink = (id: string) => remindersAccess(linkTo("reminders", { id, version: 1 }));
+
+it("hold a week for those who want one e-mail a week", async () => {
+  const testerId = await accepted(await makeCall(await makeViewer("Ana")));
+  await storeLinkedChoice(await byLink(testerId), "weekly");
+  // Half way is on Saturday 18 March in Tokyo.
+  await writeReminders(new Date("2090-03-12T23:00:00Z"));
+  await work();
+  expect(server.taken[0]?.subject).toBe("This week in the test of “Test vest”");
+  expect(server.taken[0]?.text).toContain("half way");
 });

@@ -1,10 +1,13 @@
 import type { MessageWords } from "@/features/mail/schema";
 import { dateFacts, zoneFact, type MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 import { untilWords } from "@/ui/moment-copy";
-import type { ReminderKind } from "./next-reminder";
+import type { DatedKind, Reminder } from "./next-reminder";
 
 /** A reminder in words. Nobody is blamed, and nobody is released by it. */
-export function reminderContent(kind: ReminderKind, tester: MailedTester): MessageWords {
+export function reminderContent(
+  { kind, holds = [] }: Pick<Reminder, "kind" | "holds">,
+  tester: MailedTester,
+): MessageWords {
   const { dates, timeZone, expiresAt, ownLink } = tester;
   if (kind === "answer-offer")
     return {
@@ -16,7 +19,7 @@ export function reminderContent(kind: ReminderKind, tester: MailedTester): Messa
         { text: "A no is fine too: then somebody else can have it." },
       ],
     };
-  const { subject, text } = wordsOf(kind, tester.pattern);
+  const { subject, text } = kind === "this-week" ? weekWords(holds, tester.pattern) : wordsOf(kind, tester.pattern);
   return {
     subject,
     parts: [
@@ -32,7 +35,7 @@ function untilFact(expiresAt: Date | null, timeZone: string): [string, string][]
   return expiresAt === null ? [] : [["Please answer by", untilWords(expiresAt, timeZone)]];
 }
 
-function wordsOf(kind: Exclude<ReminderKind, "answer-offer">, pattern: string): { subject: string; text: string } {
+function wordsOf(kind: Exclude<DatedKind, "answer-offer">, pattern: string): { subject: string; text: string } {
   switch (kind) {
     case "start-today":
       return {
@@ -66,3 +69,22 @@ function wordsOf(kind: Exclude<ReminderKind, "answer-offer">, pattern: string): 
       };
   }
 }
+
+/** What is due in a week, or was, in one message. */
+function weekWords(holds: readonly DatedKind[], pattern: string): { subject: string; text: string } {
+  return {
+    subject: `This week in the test of “${pattern}”`,
+    text: holds.map((kind) => WEEK_LINES[kind]).join("\n\n"),
+  };
+}
+
+const WEEK_LINES: Readonly<Record<DatedKind, string>> = {
+  "answer-offer": "Your spot waits for your answer.",
+  "start-today": "The test starts this week. Your page has the pattern in your size; the first step is your swatch.",
+  "swatch-tomorrow": "Your swatch is due this week.",
+  "swatch-overdue": "I have no numbers of your swatch yet. If it is made, it takes a few minutes to enter them.",
+  "half-way": "This week the test is half way through. How is it going? One tap on your page tells me.",
+  "report-tomorrow":
+    "Your report is due this week. What you have entered so far is saved, and you can send what you have.",
+  "report-late": "I have no report from you yet. I would still like to have it: how are you getting on?",
+};

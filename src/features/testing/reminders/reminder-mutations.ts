@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { callTime, listingDays, testerTime } from "../home/data";
 import { nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
+import { lessOften } from "./reminder-choice-schema";
 import { reminderContent } from "./reminder-copy";
 
 const TESTERS_AT_ONCE = 500;
@@ -49,7 +50,7 @@ async function remind(transaction: Connection, id: string, now: Date): Promise<v
   const { kind, about } = due;
   await transaction.reminder.create({ data: { testerId: id, kind, about, writtenAt: now } });
   await writeToTesters(transaction, {
-    ...{ kind: "reminder", testers: { id }, content: (tester) => reminderContent(kind, tester) },
+    ...{ kind: "reminder", isReminder: true, testers: { id }, content: (tester) => reminderContent(due, tester) },
   });
 }
 
@@ -82,7 +83,9 @@ function remindedTester(row: Row, now: Date): RemindedTester {
     dates:
       dates === null ? null : { startOn: dates.startOn.at, swatchBy: dates.swatchBy.at, reportBy: dates.reportBy.at },
     timeZone,
-    sent: row.reminders.map(({ kind, about, writtenAt: at }) => ({ kind: kindSchema.parse(kind), about, at })),
+    choice: lessOften(row.reminders, row.account?.reminders),
+    kindsOff: [],
+    sent: row.sentReminders.map(({ kind, about, writtenAt: at }) => ({ kind: kindSchema.parse(kind), about, at })),
   };
 }
 
@@ -90,7 +93,8 @@ const REMINDED = {
   ...{ id: true, invitedAt: true, invitationExpiresAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
   ...{ stoppedAt: true, timeZone: true, dates: true, reportedAt: true, answeredMeasurements: true },
   reportDraft: { select: { hasSwatch: true, hasMore: true } },
-  reminders: { select: { kind: true, about: true, writtenAt: true } },
+  ...{ reminders: true, account: { select: { reminders: true } } },
+  sentReminders: { select: { kind: true, about: true, writtenAt: true } },
   call: { select: { listing: listingDays } },
 } satisfies Prisma.TesterSelect;
 
