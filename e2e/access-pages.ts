@@ -59,6 +59,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/differences": { path: ({ callId }) => `/calls/${callId}/differences`, answers: SEES },
   "/calls/[callId]/differences.csv": { path: ({ callId }) => `/calls/${callId}/differences.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  // Without a mail server.
+  "/calls/[callId]/messages": {
+    path: ({ callId }) => `/calls/${callId}/messages`,
+    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
+  },
+  "/calls/[callId]/messages/[kind]": {
+    path: ({ callId }) => `/calls/${callId}/messages/half-way`,
+    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
+  },
   "/calls/[callId]/photos": { path: ({ callId }) => `/calls/${callId}/photos`, answers: SEES },
   "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
   "/calls/[callId]/thanks": { path: ({ callId }) => `/calls/${callId}/thanks`, answers: SEES },

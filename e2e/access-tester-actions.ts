@@ -54,6 +54,20 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: EDITS,
   },
+  "testing/messages/message-change-actions.ts saveWords": {
+    sends: ({ callId }) => ({
+      form: { callId, kind: "half-way", version: "0", subject: "Half way", text: "How is it going, [name]?", note: "" },
+    }),
+    answers: EDITS,
+  },
+  "testing/messages/message-change-actions.ts dropOwnWords": {
+    sends: ({ callId }) => ({ form: { callId, kind: "start-today", version: "0" } }),
+    answers: EDITS,
+  },
+  "testing/messages/message-change-actions.ts switchKind": {
+    sends: ({ callId }) => ({ form: { callId, kind: "half-way", isOff: "yes" } }),
+    answers: EDITS,
+  },
   "testing/reminders/choice-actions.ts saveOwnReminders": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, reminders: "weekly", timeZone: "Europe/Lisbon" } }),
     answers: TESTS,

@@ -2,12 +2,14 @@ import "server-only";
 import { z } from "zod";
 import { invitationState } from "@/features/calls/tester-status";
 import { isMailOn } from "@/features/mail/mail-status";
+import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { callTime, listingDays, testerTime } from "../home/data";
-import { nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
+import { DATED_KINDS, nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
 import { lessOften } from "./reminder-choice-schema";
 import { reminderContent } from "./reminder-copy";
 
@@ -49,9 +51,10 @@ async function remind(transaction: Connection, id: string, now: Date): Promise<v
   if (due === null) return;
   const { kind, about } = due;
   await transaction.reminder.create({ data: { testerId: id, kind, about, writtenAt: now } });
-  await writeToTesters(transaction, {
-    ...{ kind: "reminder", isReminder: true, testers: { id }, content: (tester) => reminderContent(due, tester) },
-  });
+  const mail = { kind: "reminder" as const, isReminder: true, testers: { id } };
+  const content = (tester: MailedTester) => reminderContent(due, tester);
+  if (kind === "this-week") await writeToTesters(transaction, { ...mail, content });
+  else await writeChangeable(transaction, { ...mail, content, changedAs: kind });
 }
 
 function mayBeReminded(now: Date): Prisma.TesterWhereInput {
@@ -84,7 +87,7 @@ function remindedTester(row: Row, now: Date): RemindedTester {
       dates === null ? null : { startOn: dates.startOn.at, swatchBy: dates.swatchBy.at, reportBy: dates.reportBy.at },
     timeZone,
     choice: lessOften(row.reminders, row.account?.reminders),
-    kindsOff: [],
+    kindsOff: DATED_KINDS.filter((kind) => row.call.messageKinds.some((off) => off.kind === kind)),
     sent: row.sentReminders.map(({ kind, about, writtenAt: at }) => ({ kind: kindSchema.parse(kind), about, at })),
   };
 }
@@ -95,7 +98,7 @@ const REMINDED = {
   reportDraft: { select: { hasSwatch: true, hasMore: true } },
   ...{ reminders: true, account: { select: { reminders: true } } },
   sentReminders: { select: { kind: true, about: true, writtenAt: true } },
-  call: { select: { listing: listingDays } },
+  call: { select: { listing: listingDays, messageKinds: { where: { isOff: true }, select: { kind: true } } } },
 } satisfies Prisma.TesterSelect;
 
 type Row = Prisma.TesterGetPayload<{ select: typeof REMINDED }>;
