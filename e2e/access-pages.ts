@@ -59,6 +59,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/differences": { path: ({ callId }) => `/calls/${callId}/differences`, answers: SEES },
   "/calls/[callId]/differences.csv": { path: ({ callId }) => `/calls/${callId}/differences.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  // Without a mail server.
+  "/calls/[callId]/messages": {
+    path: ({ callId }) => `/calls/${callId}/messages`,
+    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
+  },
+  "/calls/[callId]/messages/[kind]": {
+    path: ({ callId }) => `/calls/${callId}/messages/half-way`,
+    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
+  },
   "/calls/[callId]/photos": { path: ({ callId }) => `/calls/${callId}/photos`, answers: SEES },
   "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
   "/calls/[callId]/thanks": { path: ({ callId }) => `/calls/${callId}/thanks`, answers: SEES },
@@ -154,6 +163,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   // Photos are sent to it, and there is nothing to see.
   "/photos/send": { path: () => "/photos/send", answers: everyone<PageAnswer>(405) },
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
+  "/reminders/[link]": {
+    path: ({ remindersLink }) => `/reminders/${remindersLink}`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  // Mail readers send to it; whoever opens it is led to the choice.
+  "/reminders/[link]/stop": {
+    path: () => "/reminders/x/stop",
+    answers: everyone<PageAnswer>("/reminders/x"),
+  },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
   // Without a mail server.
@@ -163,6 +181,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
+  // Without a mail server.
+  "/testing/[testerId]/reminders": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/reminders`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
   "/testing/[testerId]/counts": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/counts`,

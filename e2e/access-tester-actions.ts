@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
 import { WRONG } from "./access-forms";
-import { everyone, type Kind } from "./access-world";
+import { everyone, signedIn, type Kind } from "./access-world";
 
 /** For the tester, who is "another designer". */
 const TESTS: Readonly<Record<Kind, ActionAnswer>> = {
@@ -53,6 +53,37 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
       form: { callId, testerIds: ownTesterId, formKey: randomUUID(), subject: "Hello", text: "How is it going?" },
     }),
     answers: EDITS,
+  },
+  "testing/messages/message-change-actions.ts saveWords": {
+    sends: ({ callId }) => ({
+      form: { callId, kind: "half-way", version: "0", subject: "Half way", text: "How is it going, [name]?", note: "" },
+    }),
+    answers: EDITS,
+  },
+  "testing/messages/message-change-actions.ts dropOwnWords": {
+    sends: ({ callId }) => ({ form: { callId, kind: "start-today", version: "0" } }),
+    answers: EDITS,
+  },
+  "testing/messages/message-change-actions.ts switchKind": {
+    sends: ({ callId }) => ({ form: { callId, kind: "half-way", isOff: "yes" } }),
+    answers: EDITS,
+  },
+  "testing/reminders/choice-actions.ts saveOwnReminders": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, reminders: "weekly", timeZone: "Europe/Lisbon" } }),
+    answers: TESTS,
+  },
+  // Whoever has the link may.
+  "testing/reminders/choice-actions.ts saveLinkedReminders": {
+    sends: ({ remindersLink: link }) => ({ form: { link, reminders: "none" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testing/reminders/choice-actions.ts saveLinkedSummary": {
+    sends: ({ summaryLink: link }) => ({ form: { link, dailySummary: "off" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testing/reminders/choice-actions.ts saveMailChoices": {
+    sends: () => ({ form: { reminders: "none", dailySummary: "off", timeZone: "Europe/Lisbon" } }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "testing/home/milestone-actions.ts tapMilestone": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),

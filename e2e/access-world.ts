@@ -34,6 +34,9 @@ export interface World {
   readonly link: string;
   /** Mailed to the owner, to sign in. */
   readonly emailLink: string;
+  /** Of reminders to the tester who tests with an account, and of the owner’s daily summary. */
+  readonly remindersLink: string;
+  readonly summaryLink: string;
   readonly planId: string;
   /** Asked for by the owner. */
   readonly gradingId: string;
@@ -128,6 +131,8 @@ export async function makeWorld(): Promise<World> {
     ...testers,
     applicationId,
     ...{ link, emailLink },
+    remindersLink: linkTo("reminders", { id: ownTesterId, version: 1 }),
+    summaryLink: linkTo("summary", { id: people.owner?.accountId ?? "", version: 1 }),
     planId,
     gradingId,
     invitationId,
@@ -211,6 +216,8 @@ export function absentWorld(world: World): World {
     applicationId: randomUUID(),
     link: `${randomUUID()}.${"x".repeat(43)}`,
     emailLink: randomUUID(),
+    remindersLink: randomUUID(),
+    summaryLink: randomUUID(),
     planId: randomUUID(),
     gradingId: randomUUID(),
     invitationId: randomUUID(),

@@ -4,7 +4,7 @@ import { z } from "zod";
 import { environment } from "./environment";
 
 /** What a link gives access to; a key of one kind does not work for another. */
-export type LinkKind = "application" | "email" | "invitation" | "tester";
+export type LinkKind = "application" | "email" | "invitation" | "reminders" | "summary" | "tester";
 
 export interface LinkedRow {
   readonly id: string;

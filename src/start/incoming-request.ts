@@ -12,7 +12,7 @@ export function clientAddress(socketAddress: string, forwardedFor: string | unde
 }
 
 /** What follows these in an address is a secret that gives access. */
-const BEFORE_SECRET = /^\/(invitations|invited|applications|email-links)\//;
+const BEFORE_SECRET = /^\/(invitations|invited|applications|email-links|reminders)\//;
 
 /** A request's path as it may be logged: without its query and without secrets. */
 export function loggedPath(url: string | undefined): string {

@@ -14,6 +14,7 @@ import {
 import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
+import { nextReminded, writeReminders } from "@/features/testing/reminders/reminder-mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
@@ -58,6 +59,7 @@ async function takeFirst(jobs: readonly Job[], run: RunTask<EngineTask>): Promis
 
 const HOUR_MS = 60 * 60_000;
 const SWEEP_MS = 5 * 60_000;
+const REMINDERS_MS = 5 * 60_000;
 
 /** Looks for work of which none is urgent once in a while. */
 function onceIn(waitMs: number, next: () => Promise<string | null>): Job["next"] {
@@ -81,6 +83,7 @@ const lanes = [
   startLane([
     { name: "send-message", next: nextMessage, run: sendMessage },
     { name: "purge-messages", next: onceIn(HOUR_MS, () => nextPurge()), run: () => purgeMessages() },
+    { name: "write-reminders", next: onceIn(REMINDERS_MS, () => nextReminded()), run: () => writeReminders() },
     { name: "purge-email-links", next: onceIn(HOUR_MS, () => nextEmailLinkPurge()), run: () => purgeEmailLinks() },
   ]),
   // Large photos take seconds each.

@@ -23,6 +23,7 @@ it.each([
   ["/invited/secret", "/invited/…"],
   ["/applications/secret", "/applications/…"],
   ["/email-links/secret", "/email-links/…"],
+  ["/reminders/secret/stop", "/reminders/…"],
   ["/invitations", "/invitations"],
 ])("the path of %s is logged as %s", (url, path) => {
   expect(loggedPath(url)).toBe(path);

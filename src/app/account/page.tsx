@@ -2,6 +2,10 @@ import type { Metadata } from "next";
 import { AboutForm } from "@/features/accounts/components/about-form";
 import { PasswordForm } from "@/features/accounts/components/password-form";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
+import { isMailOn } from "@/features/mail/mail-status";
+import { readMailChoices } from "@/features/testing/reminders/choice-data";
+import { MailChoicesForm } from "@/features/testing/reminders/choice-forms";
+import { STILL_COMES } from "@/features/testing/reminders/reminder-choice-copy";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
@@ -11,12 +15,19 @@ import { signOut, signOutEverywhere } from "../../features/accounts/actions";
 export const metadata: Metadata = { title: "Your account" };
 
 export default async function AccountPage() {
-  const { name, email, unit } = await requireViewer();
+  const viewer = await requireViewer();
+  const { name, email, unit } = viewer;
+  const mail = isMailOn() ? await readMailChoices(viewer) : null;
   return (
     <Page title="Your account" intro={email} width="narrow">
       <Section title="About you">
         <AboutForm name={name} unit={unit} />
       </Section>
+      {mail === null ? null : (
+        <Section title="Reminders" intro={STILL_COMES}>
+          <MailChoicesForm {...mail} />
+        </Section>
+      )}
       <Section title="Password" intro="Changing your password signs you out everywhere else.">
         <PasswordForm email={email} passwordHint={PASSWORD_HINT} />
       </Section>

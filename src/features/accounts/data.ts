@@ -1,5 +1,6 @@
 import "server-only";
 import { database } from "@/server/database";
+import type { SummaryAccess } from "./summary-access";
 
 export interface SignInRow {
   readonly id: string;
@@ -14,4 +15,10 @@ export function accountByEmail(email: string): Promise<SignInRow | null> {
     where: { email },
     select: { id: true, email: true, name: true, passwordHash: true, sessionVersion: true },
   });
+}
+
+/** Whether a designer gets the daily summary, for whoever has the link of one. */
+export async function hasDailySummary({ accountId }: SummaryAccess): Promise<boolean> {
+  const row = await database().account.findUnique({ where: { id: accountId }, select: { dailySummary: true } });
+  return row?.dailySummary ?? false;
 }

@@ -3,6 +3,7 @@ import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { hashPassword } from "./password";
+import type { SummaryAccess } from "./summary-access";
 
 interface NewAccount {
   readonly email: string;
@@ -67,4 +68,9 @@ export async function changePassword({ accountId, sessionVersion, password }: Ne
 /** Ends every session of an account. */
 export async function endAllSessions(accountId: string): Promise<void> {
   await database().account.update({ where: { id: accountId }, data: { sessionVersion: { increment: 1 } } });
+}
+
+/** Whether a designer gets the daily summary, for whoever has the link of one. */
+export async function storeDailySummary({ accountId }: SummaryAccess, dailySummary: boolean): Promise<void> {
+  await database().account.updateMany({ where: { id: accountId }, data: { dailySummary } });
 }

@@ -4,6 +4,7 @@
 export const CALL_PAGES = {
   overview: { path: "", name: "Overview" },
   setUp: { path: "/set-up", name: "Set up" },
+  messages: { path: "/messages", name: "Messages" },
   applications: { path: "/applications", name: "Applications" },
   sizes: { path: "/sizes", name: "Sizes and testers" },
   progress: { path: "/progress", name: "Progress" },
@@ -25,7 +26,7 @@ export type CallPageKey = keyof typeof CALL_PAGES;
 
 /** The four parts of a call, each with its pages; a part leads to its first. */
 export const CALL_PARTS: readonly { readonly name: string; readonly pages: readonly CallPageKey[] }[] = [
-  { name: "Set up", pages: ["setUp"] },
+  { name: "Set up", pages: ["setUp", "messages"] },
   { name: "Testers", pages: ["applications", "sizes", "progress", "questions", "thanks"] },
   {
     name: "Results",
@@ -33,6 +34,11 @@ export const CALL_PARTS: readonly { readonly name: string; readonly pages: reado
   },
   { name: "Pattern", pages: ["pattern"] },
 ];
+
+/** Where no mail is sent there is nothing to set up for it. */
+export function pagesOf(part: { readonly pages: readonly CallPageKey[] }, isMailOn: boolean): readonly CallPageKey[] {
+  return part.pages.filter((page) => isMailOn || page !== "messages");
+}
 
 /** The address of a call's page. */
 export function callPageHref(callId: string, page: CallPageKey): string {

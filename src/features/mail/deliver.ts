@@ -46,10 +46,17 @@ function serverOptions(): SMTPTransport.Options {
   };
 }
 
+/** RFC 8058 wants both fields about unsubscribing signed, and nodemailer signs one of them by itself. */
+const SIGNED = [
+  ...["From", "Reply-To", "Subject", "Date", "Message-ID", "To", "MIME-Version", "Content-Type"],
+  ...["Content-Transfer-Encoding", "Auto-Submitted", "List-Unsubscribe", "List-Unsubscribe-Post"],
+];
+
 function signing(): SMTPTransport.Options {
   const { DKIM_KEY_FILE: file, DKIM_SELECTOR: keySelector, MAIL_FROM: from } = environment();
   if (file === undefined) return {};
-  return { dkim: { domainName: domainOf(from), keySelector, privateKey: readFileSync(file, "utf8") } };
+  const privateKey = readFileSync(file, "utf8");
+  return { dkim: { domainName: domainOf(from), keySelector, privateKey, headerFieldNames: SIGNED.join(":") } };
 }
 
 const errorSchema = z.object({

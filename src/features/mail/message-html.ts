@@ -1,12 +1,12 @@
 import { escapeXml } from "@/server/escape-xml";
 import { greeting } from "./greeting-computed";
-import { lastLine, type WrittenMessage, type WrittenPart } from "./message-text";
+import { FEWER, lastLine, type WrittenMessage, type WrittenPart } from "./message-text";
 
 /**
  * A message as HTML for mail readers: one column, no pictures, nothing fetched. Readers that know dark mode get its colours;
  * those that invert by themselves find dark text on light, which they can.
  */
-export function messageHtml({ subject, name, parts, from, because, site }: WrittenMessage): string {
+export function messageHtml({ subject, name, parts, from, because, site, fewer }: WrittenMessage): string {
   const body = [
     `<p>${escaped(greeting(name))}</p>`,
     ...parts.map(partHtml),
@@ -26,7 +26,7 @@ export function messageHtml({ subject, name, parts, from, because, site }: Writt
 <div class="sheet">
 ${body}
 </div>
-<p class="last">${escaped(lastLine(because, site))}</p>
+<p class="last">${escaped(lastLine(because, site))}${fewer === null ? "" : ` <a href="${escaped(fewer)}">${FEWER}</a>.`}</p>
 </body>
 </html>
 `;
@@ -44,11 +44,12 @@ td { padding: 3px 0; vertical-align: top; }
 .address { font-size: 14px; color: #665a4e; }
 .address a { color: #665a4e; }
 .last { max-width: 560px; margin: 14px auto; font-size: 14px; color: #665a4e; overflow-wrap: anywhere; }
+.last a { color: #665a4e; }
 @media (prefers-color-scheme: dark) {
   body { background: #1b1612; color: #f2e9dc; }
   .sheet { background: #251f19; border-color: #453a2f; }
   blockquote { border-color: #95867a; }
-  th, .address, .address a, .last { color: #bfb1a0; }
+  th, .address, .address a, .last, .last a { color: #bfb1a0; }
   .button { background: #f39a90; color: #15110d; }
 }
 `;

@@ -6,7 +6,7 @@ const targetSchema = z.union([
   z.strictObject({
     /** The address up to the key. */
     before: z.string().startsWith("/"),
-    key: z.enum(["application", "email", "invitation"]),
+    key: z.enum(["application", "email", "invitation", "reminders", "summary"]),
     id: z.uuid(),
     version: z.int(),
   }),
@@ -31,6 +31,8 @@ export const contentSchema = z.strictObject({
   from: z.strictObject({ name: z.string(), email: z.string() }).nullable(),
   /** Why they get it, for the last line: “because you applied to test “…””. */
   because: z.string(),
+  /** Where its reader chooses to get fewer like it or none; left out where nobody can do without. */
+  fewer: targetSchema.optional(),
 });
 
 export type MessageContent = z.infer<typeof contentSchema>;
@@ -55,4 +57,6 @@ export type MessageKind =
   | "place-given-back"
   | "sign-in-link"
   | "sign-up-link"
-  | "sign-up-known";
+  | "sign-up-known"
+  | "reminder"
+  | "daily-summary";

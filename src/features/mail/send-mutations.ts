@@ -76,19 +76,26 @@ async function take(id: string): Promise<TakenMessage | null> {
 }
 
 function mailOf({ messageId, address, content }: TakenMessage) {
-  const { parts, ...said } = contentSchema.parse(content);
+  const { parts, fewer, ...said } = contentSchema.parse(content);
+  const choice = fewer === undefined ? null : linkOf(fewer);
   const written: WrittenMessage = {
     ...said,
     parts: parts.map((part) => ("to" in part ? { link: part.link, address: linkOf(part.to) } : part)),
     site: new URL(environment().NEXTAUTH_URL).host,
+    fewer: choice,
   };
   return {
     ...{ messageId, to: { name: said.name, address }, from: environment().MAIL_FROM, subject: said.subject },
     ...(said.from === null ? {} : { replyTo: { name: said.from.name, address: said.from.email } }),
     ...{ text: messageText(written), html: messageHtml(written) },
     // RFC 3834: whoever is away does not answer it by machine.
-    headers: { "Auto-Submitted": "auto-generated" },
+    headers: { "Auto-Submitted": "auto-generated", ...(choice === null ? {} : unsubscribing(choice)) },
   };
+}
+
+/** RFC 8058: a mail reader offers to unsubscribe, and does so by POST without a sign-in. */
+function unsubscribing(choice: string) {
+  return { "List-Unsubscribe": `<${choice}/stop>`, "List-Unsubscribe-Post": "List-Unsubscribe=One-Click" };
 }
 
 function linkOf(to: LinkTarget): string {

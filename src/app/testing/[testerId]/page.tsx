@@ -5,7 +5,9 @@ import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
 import { yarnForTester } from "@/features/results/yarn/yarn-for-tester-data";
 import { TesterHome } from "@/features/testing/home/components/tester-home";
 import { loadTester } from "@/features/testing/home/loaders";
+import { isMailOn } from "@/features/mail/mail-status";
 import { loadNews } from "@/features/testing/news/news-loaders";
+import { readOwnChoice } from "@/features/testing/reminders/choice-data";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your test" };
@@ -13,7 +15,11 @@ export const metadata: Metadata = { title: "Your test" };
 export default async function TesterPage({ params }: PageProps<"/testing/[testerId]">) {
   const loaded = await loadTester((await params).testerId);
   const { size, call, revision, name, unit } = loaded.tester;
-  const [news, needs] = await Promise.all([loadNews(loaded), yarnForTester(loaded.access, size.id)]);
+  const [news, needs, reminders] = await Promise.all([
+    loadNews(loaded),
+    yarnForTester(loaded.access, size.id),
+    isMailOn() ? readOwnChoice(loaded.access) : null,
+  ]);
   const compared = { before: revision.document, after: news.revision?.document, size: size.id, unit };
   const intro = (
     <>
@@ -32,6 +38,7 @@ export default async function TesterPage({ params }: PageProps<"/testing/[tester
         {...{ loaded, news }}
         differences={compared.after ? <SizeChanges {...compared} after={compared.after} /> : null}
         yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={revision.document.yarns} /> : null}
+        reminders={reminders?.choice ?? null}
         now={new Date()}
         pageKey={randomUUID()}
       />

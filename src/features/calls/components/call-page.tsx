@@ -1,9 +1,10 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { isMailOn } from "@/features/mail/mail-status";
 import { DemoMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
-import { CALL_PAGES, CALL_PARTS, callPageHref, type CallPageKey } from "../call-pages";
+import { CALL_PAGES, CALL_PARTS, callPageHref, pagesOf, type CallPageKey } from "../call-pages";
 import type { LoadedCall } from "../loaders";
 
 interface CallPageProps {
@@ -24,7 +25,7 @@ export function CallPage({ loaded, page, title, intro, actions, children }: Call
   const parts = CALL_PARTS.flatMap(({ name, pages: [first] }) =>
     first === undefined ? [] : [{ href: callPageHref(callId, first), label: name, current: name === part?.name }],
   );
-  const pages = (part?.pages ?? []).map((key) => ({
+  const pages = (part === undefined ? [] : pagesOf(part, isMailOn())).map((key) => ({
     href: callPageHref(callId, key),
     label: CALL_PAGES[key].name,
     current: key === page,

@@ -4,6 +4,7 @@ import { writeMessages } from "@/features/mail/mutations";
 import type { MessageContent, MessageKind, MessageWords } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
+import { remindersTarget } from "./reminders-access";
 import { mailedTesters, type AddressedTester, type MailedTester } from "./mailed-tester-data";
 
 interface Mail {
@@ -12,6 +13,8 @@ interface Mail {
   readonly content: (tester: MailedTester) => MessageWords | null;
   /** Of the sending that causes it: the same again writes nothing more. */
   readonly key?: string;
+  /** A reminder, of which everybody may get fewer or none. */
+  readonly isReminder?: boolean;
 }
 
 /**
@@ -30,7 +33,7 @@ export async function writeToTesters(
 export async function writeToMailedTesters(
   connection: Connection,
   testers: readonly AddressedTester[],
-  { kind, content, key }: Mail,
+  { kind, content, key, isReminder = false }: Mail,
 ): Promise<void> {
   const messages = testers.flatMap(({ row, tester }) => {
     const { id: testerId, callId, applicationId, call, contact } = row;
@@ -41,6 +44,7 @@ export async function writeToMailedTesters(
       name: tester.name,
       from: call.pattern.memberships[0]?.account ?? null,
       because: `because you ${row.acceptedAt === null ? "were offered a spot in" : "are a tester of"} “${call.title}”`,
+      ...(isReminder ? { fewer: remindersTarget(testerId) } : {}),
     };
     return [
       {

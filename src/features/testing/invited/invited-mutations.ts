@@ -6,9 +6,9 @@ import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
 import { writeDeclined } from "@/features/recruiting/invitations/declined-mutations";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { acceptedContent } from "./accepted-copy";
 import { isPlaceGone } from "./invited-data";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import type { AcceptedChoices } from "../home/schema";
 
 interface Acceptance extends AcceptedChoices {
@@ -40,8 +40,9 @@ export async function acceptInvited(
       }),
     );
     if (isAccepted)
-      await writeToTesters(transaction, {
-        ...{ kind: "place-accepted", testers: invitedScope(access), content: acceptedContent },
+      await writeChangeable(transaction, {
+        ...{ kind: "place-accepted", changedAs: "place-accepted", testers: invitedScope(access) },
+        content: acceptedContent,
       });
     return isAccepted;
   });

@@ -9,6 +9,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "correction-published": "Correction",
   "report-received": "Report received",
   "designer-wrote": "What you wrote",
+  reminder: "Reminder",
 };
 
 /** What a message was about. */

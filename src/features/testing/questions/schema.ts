@@ -5,8 +5,8 @@ import { MAX_TEXT_LENGTH } from "./max-text-length";
 /** A place of the instructions as stored. */
 export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
 
-/** Browsers send line breaks as two characters. */
-const freeText = z
+/** A text, or nothing. Browsers send line breaks as two characters. */
+export const freeText = z
   .string()
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
   .superRefine((text, context) => {

@@ -18,14 +18,22 @@ interface Filled {
   readonly values: FieldValues;
 }
 
-/** What is wrong with the fields of a text, each in a sentence. */
-export function fieldFaults(text: string, recipients: readonly Filled[]): string[] {
+/**
+ * What is wrong with the fields of a text, each in a sentence.
+ *
+ * @param advice what to do about a field that is not known for somebody.
+ */
+export function fieldFaults(
+  text: string,
+  recipients: readonly Filled[],
+  advice = "Leave it out or untick them.",
+): string[] {
   const names = new Set([...text.matchAll(FIELD)].map(([, name = ""]) => name));
   return [...names].flatMap((field) => {
     if (!isField(field))
       return `Nothing can be filled in for “[${field}]”. Use ${known()}, or put your words in round brackets.`;
     const missing = recipients.filter(({ values }) => values[field] === null);
-    return missing.length === 0 ? [] : `“[${field}]” is not known for ${listed(missing)}. Leave it out or untick them.`;
+    return missing.length === 0 ? [] : `“[${field}]” is not known for ${listed(missing)}. ${advice}`;
   });
 }
 

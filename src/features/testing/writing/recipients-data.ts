@@ -1,6 +1,10 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
-import { mailedTesters, type MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
+import {
+  mailedTesters,
+  type AddressedTester,
+  type MailedTester,
+} from "@/features/recruiting/invitations/mailed-tester-data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { untilWords } from "@/ui/moment-copy";
@@ -40,12 +44,32 @@ export interface WrittenTo {
 /** Those of the chosen testers who can be written to, with what is filled in for each. */
 export async function readWrittenTo(access: CallAccess, testerIds: readonly string[]): Promise<readonly WrittenTo[]> {
   const testers = await mailedTesters(database(), chosenTesters(access, testerIds));
-  return testers.map(({ row, tester }) => ({
-    ...{ testerId: tester.testerId, name: tester.name, from: row.call.pattern.memberships[0]?.account.name ?? "" },
-    values: fieldValues(tester),
-  }));
+  return testers.map(writtenTo);
 }
 
+/** All testers of the call who are in it, for a designer who may change what they get. */
+export function testersWrittenTo(access: CallAccess): Prisma.TesterWhereInput {
+  const isIn = { invitedAt: { not: null }, stoppedAt: null, declinedAt: null, withdrawnAt: null };
+  return { ...isIn, call: callEditScope(access) };
+}
+
+/** The same as people, with what a message says to each. */
+export async function readAllWrittenTo<Said>(
+  access: CallAccess,
+  say: (tester: MailedTester) => Said,
+): Promise<readonly (WrittenTo & { readonly said: Said })[]> {
+  const testers = await mailedTesters(database(), testersWrittenTo(access));
+  return testers.map((one) => ({ ...writtenTo(one), said: say(one.tester) }));
+}
+
+function writtenTo({ row, tester }: AddressedTester): WrittenTo {
+  return {
+    ...{ testerId: tester.testerId, name: tester.name, from: row.call.pattern.memberships[0]?.account.name ?? "" },
+    values: fieldValues(tester),
+  };
+}
+
+/** What is filled in for a tester. */
 export function fieldValues({ name, size, dates, timeZone }: MailedTester): FieldValues {
   return {
     ...{ name, size },

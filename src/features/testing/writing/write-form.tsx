@@ -1,9 +1,8 @@
 "use client";
 
-import { greeting } from "@/features/mail/greeting-computed";
-import { Sheet } from "@/ui/sheet";
 import { SayForm } from "../questions/components/say-form";
 import { fillFields, MESSAGE_FIELDS } from "./message-fields";
+import { MessagePreview } from "./message-preview";
 import type { WrittenTo } from "./recipients-data";
 import type { StartWords } from "./start-copy";
 import { writeMessage } from "./writing-actions";
@@ -42,33 +41,12 @@ export function WriteForm({ callId, formKey, recipients, first, start, storageKe
         <p>{recipients.length === 1 ? `Your message to ${people} is` : `Your messages to ${people} are`} on the way.</p>
       }
       below={({ subject = "", text = "" }) => (
-        <Preview to={first} subject={fillFields(subject, first.values)} text={fillFields(text, first.values)} />
+        <MessagePreview to={first} subject={fillFields(subject, first.values)} text={fillFields(text, first.values)}>
+          <p className="text-soft">[ Open your test ]</p>
+        </MessagePreview>
       )}
     />
   );
 }
 
 const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. The greeting, your name and the link to their test are added.`;
-
-interface PreviewProps {
-  readonly to: WrittenTo;
-  readonly subject: string;
-  readonly text: string;
-}
-
-function Preview({ to, subject, text }: PreviewProps) {
-  return (
-    <div className="mb-6">
-      <h3 className="mb-2 text-base font-semibold">
-        As <bdi>{to.name}</bdi> gets it
-      </h3>
-      <Sheet className="space-y-3 wrap-anywhere">
-        <p className="font-semibold">{subject}</p>
-        <p>{greeting(to.name)}</p>
-        <p className="whitespace-pre-wrap">{text}</p>
-        <p className="text-soft">[ Open your test ]</p>
-        <p>{to.from}</p>
-      </Sheet>
-    </div>
-  );
-}

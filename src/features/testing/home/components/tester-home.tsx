@@ -6,6 +6,8 @@ import { NewsList } from "../../news/news-list";
 import type { TesterNews } from "../../news/news-loaders";
 import { OwnCorrections } from "../../news/own-corrections";
 import { RevisionNews } from "../../news/revision-news";
+import { OwnReminders } from "../../reminders/own-reminders";
+import type { ReminderChoice } from "../../reminders/reminder-choice-schema";
 import { nextThing } from "../next-thing";
 import type { LoadedTester } from "../loaders";
 import { DateList } from "./date-list";
@@ -21,13 +23,15 @@ interface TesterHomeProps {
   readonly differences: ReactNode;
   /** How much yarn their size needs; null if it is not known. */
   readonly yarn: ReactNode;
+  /** How often reminders come; null where no mail is sent. */
+  readonly reminders: ReminderChoice | null;
   readonly now: Date;
   /** Makes each tap on this page count once. */
   readonly pageKey: string;
 }
 
 /** A tester's home page: what is new, the next thing to do, all steps, the dates, and how it is going. */
-export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: TesterHomeProps) {
+export function TesterHome({ loaded, news, differences, yarn, reminders, now, pageKey }: TesterHomeProps) {
   const { tester, steps } = loaded;
   const home = `/testing/${tester.testerId}`;
   const isOpen = tester.call.status === "open";
@@ -61,6 +65,7 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
           <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
         </Section>
       ) : null}
+      {reminders === null ? null : <OwnReminders tester={tester} choice={reminders} />}
       {tester.stoppedAt !== null ? (
         isOpen ? null : (
           <Notice title="This test is closed">Nothing more can be sent. What you sent stays as it is.</Notice>

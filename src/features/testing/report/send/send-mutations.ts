@@ -7,7 +7,7 @@ import { AppError } from "@/server/errors";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { answerByChange } from "../../asked/asked-mutations";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { writeChangeable } from "../../messages/changeable-mail-mutations";
 import { carriedDecisions } from "../carried-decisions";
 import { readDraft, type SentReport } from "../data";
 import { reportingScope, whyClosed } from "../draft-mutations";
@@ -66,8 +66,9 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     const isSwatch = holdsSwatchAlone(fields);
     // Once for the swatch and once for the report, however often it is changed.
     if (sent === null || (holdsSwatchAlone(sent.typed) && !isSwatch))
-      await writeToTesters(transaction, {
-        ...{ kind: "report-received", testers: testerScope(access) },
+      await writeChangeable(transaction, {
+        ...{ kind: "report-received", changedAs: isSwatch ? "swatch-received" : "report-received" },
+        testers: testerScope(access),
         content: (tester) => receivedContent(tester, { isSwatch }),
       });
     return { version };
