@@ -34,6 +34,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: everyone<PageAnswer>("shown"),
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
+  "/calls/archived": { path: () => "/calls/archived", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
   "/calls/[callId]/analysis": { path: ({ callId }) => `/calls/${callId}/analysis`, answers: SEES },
   "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },

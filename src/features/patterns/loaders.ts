@@ -45,11 +45,11 @@ async function patternPage(patternId: string): Promise<PatternPage> {
 
 export async function loadOverview(
   patternId: string,
-): Promise<PatternPage & { readonly calls: PatternSummary["calls"]; readonly draft: Draft | null }> {
+): Promise<PatternPage & Pick<PatternSummary, "calls" | "archivedCalls"> & { readonly draft: Draft | null }> {
   const page = await loadPattern(patternId);
   const access = await patternAccess(page.viewer, patternId, "viewer");
   const [calls, draft] = await Promise.all([listCalls(access), draftOf(access)]);
-  return { ...page, calls, draft };
+  return { ...page, ...calls, draft };
 }
 
 /** A pattern to edit: edits apply to the newest revision, even if they were started on an earlier one. */
