@@ -14,3 +14,7 @@ $$;
 
 CREATE TRIGGER "message_not_of_archived_call" BEFORE INSERT ON "message"
   FOR EACH ROW WHEN (NEW."call_id" IS NOT NULL) EXECUTE FUNCTION drop_messages_of_archived_calls();
+
+-- From when on an agreement lets testers show photos; null where only its text says so.
+CREATE TYPE "photo_sharing" AS ENUM ('never', 'release', 'any');
+ALTER TABLE "agreement" ADD COLUMN "progress_photos" "photo_sharing", ADD COLUMN "finished_photos" "photo_sharing";
