@@ -116,6 +116,8 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
     answers: SEES,
   },
+  "/patterns/[patternId]/errata": { path: ({ patternId }) => `/patterns/${patternId}/errata`, answers: SEES },
+  "/patterns/[patternId]/errata.csv": { path: ({ patternId }) => `/patterns/${patternId}/errata.csv`, answers: SEES },
   "/patterns/[patternId]/people": { path: ({ patternId }) => `/patterns/${patternId}/people`, answers: SEES },
   "/patterns/[patternId]/drawing.svg": {
     path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,

@@ -49,6 +49,7 @@ export type MessageKind =
   | "question-answered"
   | "number-asked"
   | "correction-published"
+  | "pattern-released"
   | "report-received"
   | "designer-wrote"
   | "place-declined"

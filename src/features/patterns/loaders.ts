@@ -19,6 +19,7 @@ import {
   type PatternSummary,
   type Revision,
 } from "./data";
+import { publishedVersions, type PublishedVersion } from "./published-data";
 
 /** What every page of a pattern shows. */
 export interface PatternPage {
@@ -71,9 +72,11 @@ export async function loadEditing(patternId: string): Promise<
 
 export async function loadRevisions(
   patternId: string,
-): Promise<PatternPage & { readonly revisions: readonly Revision[] }> {
+): Promise<PatternPage & { readonly revisions: readonly Revision[]; readonly versions: readonly PublishedVersion[] }> {
   const page = await loadPattern(patternId);
-  return { ...page, revisions: await listRevisions(await patternAccess(page.viewer, patternId, "viewer")) };
+  const access = await patternAccess(page.viewer, patternId, "viewer");
+  const [revisions, versions] = await Promise.all([listRevisions(access), publishedVersions(access)]);
+  return { ...page, revisions, versions };
 }
 
 const numberSchema = z
