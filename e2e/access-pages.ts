@@ -34,6 +34,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: everyone<PageAnswer>("shown"),
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
+  "/calls/archived": { path: () => "/calls/archived", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
   "/calls/[callId]/analysis": { path: ({ callId }) => `/calls/${callId}/analysis`, answers: SEES },
   "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
@@ -124,6 +125,8 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
     answers: SEES,
   },
+  "/patterns/[patternId]/errata": { path: ({ patternId }) => `/patterns/${patternId}/errata`, answers: SEES },
+  "/patterns/[patternId]/errata.csv": { path: ({ patternId }) => `/patterns/${patternId}/errata.csv`, answers: SEES },
   "/patterns/[patternId]/people": { path: ({ patternId }) => `/patterns/${patternId}/people`, answers: SEES },
   "/patterns/[patternId]/drawing.svg": {
     path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,

@@ -212,6 +212,18 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "testing/progress/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   "testing/progress/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  // A day to come, so that nothing is published.
+  "testing/errata/publish-actions.ts publishVersion": {
+    sends: ({ patternId }) => ({ form: { patternId, revisionNumber: "1", label: "1.0", day: "2090-01-01" } }),
+    answers: EDITS,
+  },
+  "testing/errata/publish-actions.ts unpublishVersion": {
+    sends: ({ patternId, correctionId: versionId }) => ({ form: { patternId, versionId } }),
+    answers: EDITS,
+  },
+  // An open call is not archived: its page would be a closed one's.
+  "testing/progress/progress-actions.ts archive": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testing/progress/progress-actions.ts restore": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   // No such size: refused once it is known who asks.
   "testing/progress/progress-actions.ts addTester": {
     sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { callPageHref } from "@/features/calls/call-pages";
+import { ArchivedLink } from "@/features/calls/components/archived-link";
 import { NextStepList } from "@/features/calls/components/next-step-list";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
@@ -13,6 +14,7 @@ import { Sheet } from "@/ui/sheet";
 export async function DesignerHome() {
   const viewer = await requireViewer();
   const [patterns, waiting] = await Promise.all([loadPatterns(), waitingCalls(viewer, new Date())]);
+  const archivedCount = patterns.reduce((sum, { archivedCalls }) => sum + archivedCalls, 0);
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Home" actions={isEmpty ? null : <NewPatternLinks />}>
@@ -33,7 +35,7 @@ export async function DesignerHome() {
               </ul>
             )}
           </Section>
-          <Section title="Your patterns">
+          <Section title="Your patterns" actions={<ArchivedLink count={archivedCount} />}>
             <PatternList patterns={patterns} />
           </Section>
         </>

@@ -181,6 +181,24 @@ describe("what is published", () => {
     expect((await readListing(access))?.agreement).toEqual({ version: 2, text: "I will report in time." });
   });
 
+  it("adds to its agreement what may be shown and from when; another choice is another version", async () => {
+    await publish(1, { progressPhotos: "never", finishedPhotos: "release", releaseOn: "2090-07-01" });
+    const read = await readListing(access);
+    expect(read?.agreement.text).toBe(
+      "I will report.\n\nI will not show photos of my work in progress to others. I will show photos of the finished garment only once the pattern is released. I will never show the pattern’s text, charts or numbers.",
+    );
+    expect(read).toMatchObject({ sharing: { progressPhotos: "never", finishedPhotos: "release" } });
+    const edited = (await editedListing(access))?.typed;
+    expect(edited).toMatchObject({ agreement: "I will report.", finishedPhotos: "release", releaseOn: "2090-07-01" });
+    await publish(2, { ...edited, releaseOn: "" });
+    expect(await agreements(access)).toHaveLength(1);
+    await publish(3, { ...edited, finishedPhotos: "any" });
+    expect((await agreements(access)).map(({ version }) => version)).toEqual([2, 1]);
+    expect((await readListing(access))?.agreement.text).toContain(
+      "I may show photos of the finished garment at any time.",
+    );
+  });
+
   it("lets a size have no fewer at most than it has testers", async () => {
     await publish(1);
     for (const position of [0, 1])

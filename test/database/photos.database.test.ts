@@ -164,6 +164,29 @@ it("lets a tester withdraw what they allowed after the call is closed, and tells
   expect(await openWithdrawals(called.call)).toEqual([]);
 });
 
+it("shows photos of a child to others only once their guardian agrees", async () => {
+  const called = await makeCall();
+  const tester = await makeTester(called);
+  const { callId, testerId } = tester;
+  const said = { accepts: null, prefers: [], forAnother: true, wearer: "child", yarn: "", tool: "", unit: "cm" };
+  await database().agreement.create({ data: { callId, version: 1, text: "Yes." } });
+  await database().application.create({
+    data: {
+      ...{ callId, position: 0, agreementVersion: 1, agreedAt: new Date(), idempotencyKey: randomUUID() },
+      document: { ...said, terms: "us", timeZone: null, experience: "first", handle: "", pastWork: "" },
+      tester: { connect: { id: testerId } },
+    },
+  });
+  expect(await readOwnPhotos(tester)).toMatchObject({ isOfChild: true, allowed: [] });
+  await expect(storeConsent(tester, ["pattern_page"])).rejects.toMatchObject({ code: "not-allowed" });
+  expect((await readOwnPhotos(tester)).allowed).toEqual([]);
+  await storeConsent(tester, ["pattern_page", "social_media"], { guardianAgrees: true });
+  // Less than before needs nobody.
+  await storeConsent(tester, ["pattern_page"]);
+  expect((await readOwnPhotos(tester)).allowed).toEqual(["pattern_page"]);
+  await expect(storeConsent(tester, ["pattern_page", "social_media"])).rejects.toMatchObject({ code: "not-allowed" });
+});
+
 it("deletes the files of a deleted photo, and of a person who deletes their data", async () => {
   const called = await makeCall();
   const tester = await makeTester(called);

@@ -13,7 +13,7 @@ export function typed(change: TypedListing = {}): TypedListing {
     ...{ "least.small": "1", "wanted.small": "2", "least.large": "0", "wanted.large": "3" },
     ...{ applyUntil: daysAfter(today, 7), startOn: daysAfter(today, 10) },
     ...{ swatchBy: daysAfter(today, 20), reportBy: daysAfter(today, 60) },
-    ...{ gives: "The pattern.", agreement: "I will report." },
+    ...{ gives: "The pattern.", agreement: "I will report.", progressPhotos: "", finishedPhotos: "" },
     ...change,
   };
 }

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { ArchivedLink } from "@/features/calls/components/archived-link";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
 import { Page } from "@/ui/page";
@@ -7,10 +8,20 @@ export const metadata: Metadata = { title: "Your patterns" };
 
 export default async function PatternsPage() {
   const patterns = await loadPatterns();
+  const archivedCount = patterns.reduce((sum, { archivedCalls }) => sum + archivedCalls, 0);
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Your patterns" actions={isEmpty ? null : <NewPatternLinks />}>
-      {isEmpty ? <NoPatterns /> : <PatternList patterns={patterns} />}
+      {isEmpty ? (
+        <NoPatterns />
+      ) : (
+        <>
+          <PatternList patterns={patterns} />
+          <p className="mt-6">
+            <ArchivedLink count={archivedCount} />
+          </p>
+        </>
+      )}
     </Page>
   );
 }

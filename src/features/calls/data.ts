@@ -34,6 +34,8 @@ export interface CallSummary {
 export interface CurrentCall extends CallSummary {
   /** Raised by every change to what its analysis reads. */
   readonly version: number;
+  /** Closed, and left out of its designer's lists. */
+  readonly isArchived: boolean;
   /** Made up for the demo. */
   readonly isDemo: boolean;
 }
@@ -49,7 +51,7 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   const { callId, pattern } = access;
   const [call] = await database().$queryRaw<CurrentCall[]>`
     SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
-      pattern.is_demo AS "isDemo", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+      call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
     FROM call
     JOIN pattern ON pattern.id = call.pattern_id
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid

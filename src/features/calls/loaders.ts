@@ -12,7 +12,9 @@ export interface LoadedCall {
   readonly access: CallAccess;
   readonly call: CurrentCall;
   readonly revision: Revision;
+  /** They are an editor, and the call is not archived: an archived one is only read. */
   readonly mayEdit: boolean;
+  readonly mayRestore: boolean;
 }
 
 /** What every page of a call needs. A call that is not the viewer's answers as if it did not exist. */
@@ -22,5 +24,7 @@ async function callOfViewer(callId: string): Promise<LoadedCall> {
   const viewer = await requireViewer();
   const access = await callAccess(viewer, callId, "viewer");
   const [call, revision] = await Promise.all([currentCall(access), latestRevision(access.pattern)]);
-  return { viewer, access, call, revision, mayEdit: reaches(access.pattern.role, "editor") };
+  const isEditor = reaches(access.pattern.role, "editor");
+  const mayRestore = isEditor && call.isArchived;
+  return { viewer, access, call, revision, mayEdit: isEditor && !call.isArchived, mayRestore };
 }

@@ -51,9 +51,9 @@ export async function openStandings({ accountId }: Viewer): Promise<StandingCall
   return await standings(accountId, Prisma.sql`call.status = 'open' AND membership.role <> 'viewer'`);
 }
 
-/** How far a pattern's calls have come, the newest first. */
+/** How far a pattern's calls have come, the newest first; archived ones are left out. */
 export async function patternStandings({ patternId, accountId }: PatternAccess): Promise<StandingCall[]> {
-  return await standings(accountId, Prisma.sql`call.pattern_id = ${patternId}::uuid`);
+  return await standings(accountId, Prisma.sql`call.pattern_id = ${patternId}::uuid AND call.archived_at IS NULL`);
 }
 
 interface StandingRow extends Omit<StandingCall, "listing"> {

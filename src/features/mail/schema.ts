@@ -51,6 +51,7 @@ export type MessageKind =
   | "question-answered"
   | "number-asked"
   | "correction-published"
+  | "pattern-released"
   | "report-received"
   | "designer-wrote"
   | "place-declined"

@@ -26,7 +26,9 @@ export interface PatternSummary {
   readonly changedAt: Date;
   readonly isDemo: boolean;
   readonly role: Role;
+  /** Without archived ones. */
   readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
+  readonly archivedCalls: number;
 }
 
 export interface Draft {
@@ -101,10 +103,11 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
       isDemo: true,
       memberships: { where: { accountId: viewer.accountId }, select: { role: true } },
       revisions: { orderBy: { number: "desc" }, take: 1, select: revisionSelect },
-      calls: { orderBy: { createdAt: "desc" }, select: callSelect },
+      calls: { where: { archivedAt: null }, orderBy: { createdAt: "desc" }, select: callSelect },
+      _count: { select: { calls: { where: { archivedAt: { not: null } } } } },
     },
   });
-  const summaries = rows.flatMap(({ id, isDemo, memberships, revisions, calls }) => {
+  const summaries = rows.flatMap(({ id, isDemo, memberships, revisions, calls, _count }) => {
     const [latest] = revisions.map(toRevision);
     const role = memberships[0]?.role;
     if (latest === undefined || role === undefined) return [];
@@ -117,20 +120,22 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
         isDemo,
         role,
         calls: calls.map(toCall),
+        archivedCalls: _count.calls,
       },
     ];
   });
   return summaries.toSorted((left, right) => right.changedAt.getTime() - left.changedAt.getTime());
 }
 
-/** The pattern's calls, the newest first. */
-export async function listCalls(access: PatternAccess): Promise<PatternSummary["calls"]> {
+/** The pattern's calls, the newest first, and how many are archived. */
+export async function listCalls(access: PatternAccess): Promise<Pick<PatternSummary, "calls" | "archivedCalls">> {
   const rows = await database().call.findMany({
     where: { pattern: patternScope(access) },
     orderBy: { createdAt: "desc" },
-    select: callSelect,
+    select: { ...callSelect, archivedAt: true },
   });
-  return rows.map(toCall);
+  const listed = rows.filter(({ archivedAt }) => archivedAt === null);
+  return { calls: listed.map(toCall), archivedCalls: rows.length - listed.length };
 }
 
 /**

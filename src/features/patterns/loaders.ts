@@ -19,6 +19,7 @@ import {
   type PatternSummary,
   type Revision,
 } from "./data";
+import { publishedVersions, type PublishedVersion } from "./published-data";
 
 /** What every page of a pattern shows. */
 export interface PatternPage {
@@ -45,11 +46,11 @@ async function patternPage(patternId: string): Promise<PatternPage> {
 
 export async function loadOverview(
   patternId: string,
-): Promise<PatternPage & { readonly calls: PatternSummary["calls"]; readonly draft: Draft | null }> {
+): Promise<PatternPage & Pick<PatternSummary, "calls" | "archivedCalls"> & { readonly draft: Draft | null }> {
   const page = await loadPattern(patternId);
   const access = await patternAccess(page.viewer, patternId, "viewer");
   const [calls, draft] = await Promise.all([listCalls(access), draftOf(access)]);
-  return { ...page, calls, draft };
+  return { ...page, ...calls, draft };
 }
 
 /** A pattern to edit: edits apply to the newest revision, even if they were started on an earlier one. */
@@ -71,9 +72,11 @@ export async function loadEditing(patternId: string): Promise<
 
 export async function loadRevisions(
   patternId: string,
-): Promise<PatternPage & { readonly revisions: readonly Revision[] }> {
+): Promise<PatternPage & { readonly revisions: readonly Revision[]; readonly versions: readonly PublishedVersion[] }> {
   const page = await loadPattern(patternId);
-  return { ...page, revisions: await listRevisions(await patternAccess(page.viewer, patternId, "viewer")) };
+  const access = await patternAccess(page.viewer, patternId, "viewer");
+  const [revisions, versions] = await Promise.all([listRevisions(access), publishedVersions(access)]);
+  return { ...page, revisions, versions };
 }
 
 const numberSchema = z

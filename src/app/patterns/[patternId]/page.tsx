@@ -21,7 +21,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function PatternPage({ params }: Props) {
   const page = await loadOverview((await params).patternId);
-  const { patternId, viewer, mayEdit, revision, calls, draft } = page;
+  const { patternId, viewer, mayEdit, revision, calls, archivedCalls, draft } = page;
   const standings = await patternStandings(await patternAccess(viewer, patternId, "viewer"));
   const formKey = randomUUID();
   const home = `/patterns/${patternId}`;
@@ -48,7 +48,10 @@ export default async function PatternPage({ params }: Props) {
           <p>This page shows revision {revision.number}, without them. Continue under “Edit”.</p>
         </Notice>
       ) : null}
-      <PatternLead page={page} standings={standings} newTest={<NewCall {...{ patternId, formKey }} look="main" />} />
+      <PatternLead
+        {...{ page, standings, archivedCalls }}
+        newTest={<NewCall {...{ patternId, formKey }} look="main" />}
+      />
       {calls.length === 0 ? null : (
         <CallList {...{ patternId, mayEdit, calls }} open={<NewCall {...{ patternId, formKey }} />} />
       )}

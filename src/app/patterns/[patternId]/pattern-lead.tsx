@@ -13,12 +13,14 @@ interface PatternLeadProps {
   readonly page: PatternPage;
   /** How far its tests have come, the newest first. */
   readonly standings: readonly StandingCall[];
+  /** How many more are archived. */
+  readonly archivedCalls: number;
   /** The form for a first test; null for viewers. */
   readonly newTest: ReactNode;
 }
 
 /** A pattern at a glance: its drawing, how it stands, and the one thing to do next. */
-export function PatternLead({ page, standings, newTest }: PatternLeadProps) {
+export function PatternLead({ page, standings, archivedCalls, newTest }: PatternLeadProps) {
   const { patternId, revision, viewer, mayEdit } = page;
   const home = `/patterns/${patternId}`;
   const grading = gradingState(revision.document);
@@ -33,15 +35,20 @@ export function PatternLead({ page, standings, newTest }: PatternLeadProps) {
             {gradingWords(grading)}
           </State>
           <State name="Tester call" href={test && callPageHref(test.callId, "setUp")}>
-            {test === undefined ? "No test yet" : listingWords(test)}
+            {test === undefined ? (archivedCalls === 0 ? "No test yet" : "No test now") : listingWords(test)}
           </State>
           <State
             name="Results"
             href={test && callPageHref(test.callId, "differences")}
             isOff={test !== undefined && test.off > 0}
           >
-            {test === undefined ? "No reports yet" : resultWords(test)}
+            {test === undefined ? "No reports in a current test" : resultWords(test)}
           </State>
+          {archivedCalls === 0 ? null : (
+            <State name="Archived" href="/calls/archived">
+              {archivedCalls === 1 ? "1 test" : `${archivedCalls} tests`}
+            </State>
+          )}
         </dl>
         {mayEdit ? (
           <div className="mt-auto border-t border-line pt-5">

@@ -62,7 +62,7 @@ function CallLine({ loaded, isOverview }: { readonly loaded: LoadedCall; readonl
         </Link>
       )}
       <span className="shrink-0 rounded-full border border-line-strong px-2">
-        {call.status === "open" ? "Open" : "Closed"}
+        {call.status === "open" ? "Open" : call.isArchived ? "Archived" : "Closed"}
       </span>
       {call.isDemo ? <DemoMark /> : null}
     </p>

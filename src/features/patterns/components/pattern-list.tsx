@@ -78,7 +78,7 @@ function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
   if (pattern.calls.length === 0) {
     return (
       <p className="mt-auto border-t border-line pt-3 text-soft">
-        No reports yet.{" "}
+        {pattern.archivedCalls === 0 ? "No reports yet." : "No test now; earlier ones are archived."}{" "}
         {pattern.role === "viewer" ? null : (
           <Link href={`/patterns/${pattern.patternId}/reports/paste`} className="text-link">
             Import reports

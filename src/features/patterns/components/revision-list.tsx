@@ -2,9 +2,16 @@ import Link from "next/link";
 import { patternChanges } from "@/engine/editing";
 import { Day } from "@/ui/day";
 import type { Revision } from "../data";
+import type { PublishedVersion } from "../published-data";
+
+interface RevisionListProps {
+  readonly home: string;
+  readonly revisions: readonly Revision[];
+  readonly versions: readonly PublishedVersion[];
+}
 
 /** All revisions, the newest first: who, when, why, and how much changed. */
-export function RevisionList({ home, revisions }: { readonly home: string; readonly revisions: readonly Revision[] }) {
+export function RevisionList({ home, revisions, versions }: RevisionListProps) {
   return (
     <ol className="grid gap-4">
       {revisions.map((revision, index) => (
@@ -17,7 +24,8 @@ export function RevisionList({ home, revisions }: { readonly home: string; reado
               <bdi>{revision.createdBy ?? "someone who has left"}</bdi>, <Day at={revision.createdAt} />
             </span>
           </p>
-          <p className="mt-1 wrap-anywhere">{revision.reason}</p>
+          <p className="mt-1 whitespace-pre-line wrap-anywhere">{revision.reason}</p>
+          <PublishedAs version={versions.find(({ revisionNumber }) => revisionNumber === revision.number)} />
           <p className="mt-1 flex flex-wrap items-baseline justify-between gap-x-6 text-sm text-soft">
             {howMuch(revision, revisions[index + 1])}
             {index + 1 < revisions.length ? (
@@ -29,6 +37,15 @@ export function RevisionList({ home, revisions }: { readonly home: string; reado
         </li>
       ))}
     </ol>
+  );
+}
+
+function PublishedAs({ version }: { readonly version: PublishedVersion | undefined }) {
+  if (version === undefined) return null;
+  return (
+    <p className="mt-1 font-semibold wrap-anywhere">
+      Published as version {version.label}, <Day at={version.publishedAt} />
+    </p>
   );
 }
 

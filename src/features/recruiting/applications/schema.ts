@@ -1,6 +1,9 @@
 import { z } from "zod";
 import { idSchema, labelSchema, textSchema } from "@/engine/pattern";
 
+/** Somebody else who wears the garment. */
+export const WEARERS = ["adult", "child"] as const;
+
 export const EXPERIENCES = ["first", "some", "many"] as const;
 
 /** An applicant's answers as stored, without name, e-mail address and body measurements. */
@@ -11,6 +14,8 @@ export const applicationSchema = z.strictObject({
   prefers: z.array(idSchema),
   /** The measurements are somebody else's, for whom the garment is made. */
   forAnother: z.boolean(),
+  /** That person, who agrees to their measurements and photos being used; for a child a parent or guardian does. */
+  wearer: z.enum(WEARERS).optional(),
   yarn: textSchema,
   tool: labelSchema,
   unit: z.enum(["cm", "in"]),

@@ -4,7 +4,7 @@ import { readTyped, type FieldFault, type ReadListing } from "./read-typed";
 import { datesSchema, type ListingDocument, type TypedListing } from "./schema";
 
 /** A listing that can be published. */
-export interface CompleteListing extends Pick<ReadListing, "title" | "places" | "agreement"> {
+export interface CompleteListing extends Pick<ReadListing, "title" | "places" | "agreement" | "sharing"> {
   readonly document: ListingDocument;
   /** The moment after which nobody can apply. */
   readonly applyUntil: Date;
@@ -34,6 +34,6 @@ export function completeListing(
       ok: false,
       faults: [{ field: "applyUntil", message: "This day has passed. Choose today or later.", isMissing: false }],
     };
-  const { title, places, agreement } = listing;
-  return { ok: true, listing: { title, places, agreement, document, applyUntil } };
+  const { title, places, agreement, sharing } = listing;
+  return { ok: true, listing: { title, places, agreement, sharing, document, applyUntil } };
 }

@@ -6,6 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
+import type { PhotoSharing } from "./photo-sharing";
 import { listingSchema, type Dates, type ListingDocument } from "./schema";
 
 /** A date of a call, as a day and as a moment. */
@@ -41,6 +42,8 @@ export interface Listing {
   readonly dates: CallDates;
   /** The newest; earlier ones still bind those who agreed to them. */
   readonly agreement: Agreement;
+  /** What that says about photos. */
+  readonly sharing: PhotoSharing;
 }
 
 /** The published listing of a call of the viewer's. @returns null if it is not published or the call has none. */
@@ -90,7 +93,15 @@ export const listingSelect = {
   version: true,
   publishedAt: true,
   document: true,
-  call: { select: { agreements: { orderBy: { version: "desc" }, take: 1, select: { version: true, text: true } } } },
+  call: {
+    select: {
+      agreements: {
+        orderBy: { version: "desc" },
+        take: 1,
+        select: { version: true, text: true, progressPhotos: true, finishedPhotos: true },
+      },
+    },
+  },
 } as const;
 
 export const patternOwnerSelect = {
@@ -133,14 +144,18 @@ interface ListingRow {
   readonly version: number;
   readonly publishedAt: Date | null;
   readonly document: unknown;
-  readonly call: { readonly agreements: readonly Agreement[] };
+  readonly call: { readonly agreements: readonly (Agreement & PhotoSharing)[] };
 }
 
 export function toListing({ version, publishedAt, document, call }: ListingRow): Listing {
-  const [agreement] = call.agreements;
-  if (publishedAt === null || agreement === undefined) throw new Error("a published listing has no agreement");
+  const [newest] = call.agreements;
+  if (publishedAt === null || newest === undefined) throw new Error("a published listing has no agreement");
   const parsed = listingSchema.parse(document);
-  return { version, publishedAt, document: parsed, dates: callDates(parsed.dates, parsed.timeZone), agreement };
+  const { progressPhotos, finishedPhotos, ...agreement } = newest;
+  return {
+    ...{ version, publishedAt, document: parsed, dates: callDates(parsed.dates, parsed.timeZone), agreement },
+    sharing: { progressPhotos, finishedPhotos },
+  };
 }
 
 function takingNow(

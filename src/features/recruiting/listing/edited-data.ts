@@ -27,7 +27,8 @@ export async function editedListing(access: CallAccess): Promise<EditedListing |
   if (publishedAt === null) return { version, publishedAt, typed: listingDraftSchema.parse(document).typed };
   const published = toListing(row.listing);
   const places = placesOf(row.places);
-  const typed = typedListing({ ...published, title: row.title, places, agreement: published.agreement.text });
+  const agreement = published.document.agreementText ?? published.agreement.text;
+  const typed = typedListing({ ...published, title: row.title, places, agreement });
   return { version, publishedAt, typed };
 }
 

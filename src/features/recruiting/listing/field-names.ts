@@ -1,4 +1,5 @@
 import { ownValue, type PatternDocument } from "@/engine/pattern";
+import { SHARING_FIELDS } from "./photo-sharing";
 
 /** Names of the fields that occur once in the form. */
 export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;
@@ -42,7 +43,8 @@ export function askableMeasurements({ bodyMeasurements = [], sizes }: PatternDoc
 /** Names of all fields that the form of this pattern's call has. */
 export function fieldNames(pattern: PatternDocument): string[] {
   return [
-    ...["title", ...TEXT_FIELDS, "timeZone", ...DAY_FIELDS, "mostApplications", "agreement"],
+    ...["title", ...TEXT_FIELDS, "timeZone", ...DAY_FIELDS, "releaseOn", "mostApplications", "agreement"],
+    ...SHARING_FIELDS,
     ...pattern.sizes.flatMap(({ id }) => [leastField(id), wantedField(id), mostField(id)]),
     ...askableMeasurements(pattern).map(({ id }) => bodyField(id)),
   ];

@@ -32,6 +32,7 @@ export function initialListing(
     tools: toolWords(pattern),
     ...typedBody(pattern),
     agreement: AGREEMENT,
+    ...{ progressPhotos: "release", finishedPhotos: "release" },
   };
 }
 

@@ -8,6 +8,7 @@ import { optionalViewer, type Viewer } from "@/server/viewer";
 import { publishedCall } from "./access";
 import { callDates, readPublished, type CallDay, type PublishedListing, type Taking } from "./data";
 import { previewedCall } from "./edited-data";
+import { wholeAgreement } from "./photo-sharing";
 import { readTyped } from "./read-typed";
 import type { Dates } from "./schema";
 
@@ -78,7 +79,7 @@ async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
     ...{ callId, pattern, title: listing.title === "" ? title : listing.title },
     ...{ places: listing.places, document: listing.document },
     dates: listing.document.timeZone === "" ? {} : callDates(listing.dates, listing.document.timeZone),
-    agreement: { version: null, text: listing.agreement },
+    agreement: { version: null, text: wholeAgreement(listing.agreement, listing.sharing) },
     taking: "preview",
   };
 }

@@ -9,6 +9,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { editedListing } from "./edited-data";
 import { mostField } from "./field-names";
+import { wholeAgreement } from "./photo-sharing";
 import type { FieldFault } from "./read-typed";
 import type { TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";
@@ -88,7 +89,7 @@ export async function publishListing(
     });
     if (count === 0) return { status: "conflict" };
     await transaction.listing.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
-    await storeAgreement(transaction, access, listing.agreement);
+    await storeAgreement(transaction, access, listing);
     await transaction.place.deleteMany({ where: { call: openCallEditScope(access) } });
     await transaction.place.createMany({ data: placeRows(callId, listing.places) });
     await transaction.call.update({ where: openCallEditScope(access), data: { title } });
@@ -139,12 +140,18 @@ async function tooManyTesters(transaction: Connection, access: CallAccess, place
   });
 }
 
-async function storeAgreement(transaction: Connection, access: CallAccess, text: string): Promise<void> {
+async function storeAgreement(
+  transaction: Connection,
+  access: CallAccess,
+  { agreement, sharing }: Pick<CompleteListing, "agreement" | "sharing">,
+): Promise<void> {
+  const text = wholeAgreement(agreement, sharing);
   const newest = await transaction.agreement.findFirst({
     where: { call: callEditScope(access) },
     orderBy: { version: "desc" },
     select: { version: true, text: true },
   });
   if (newest?.text === text) return;
-  await transaction.agreement.create({ data: { callId: access.callId, version: (newest?.version ?? 0) + 1, text } });
+  const version = (newest?.version ?? 0) + 1;
+  await transaction.agreement.create({ data: { callId: access.callId, version, text, ...sharing } });
 }

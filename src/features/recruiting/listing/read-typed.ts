@@ -2,6 +2,7 @@ import { textSchema, type PatternDocument, type Places } from "@/engine/pattern"
 import { usualMost } from "@/engine/places";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
 import { askableMeasurements, bodyField, DAY_FIELDS, leastField, mostField, wantedField } from "./field-names";
+import { sharingSchema, SHARING_FIELDS, type PhotoSharing } from "./photo-sharing";
 import { daySchema, type Dates, type ListingDocument, type TypedListing } from "./schema";
 
 const LONGEST_TITLE = 200;
@@ -22,7 +23,9 @@ export interface ReadListing {
   readonly places: Places;
   readonly document: Omit<ListingDocument, "dates">;
   readonly dates: Partial<Dates>;
+  /** The designer's own text. */
   readonly agreement: string;
+  readonly sharing: PhotoSharing;
 }
 
 /** Reads a form's fields, with everything missing or wrong in the order of the form. */
@@ -35,6 +38,7 @@ export function readTyped(
   const introduction = form.text("introduction");
   const places = readPlaces(form, pattern);
   const { timeZone, dates } = readDates(form);
+  const releaseOn = readRelease(form, timeZone);
   const asks = form.text("asks", { missing: "Say what testers do and send." });
   const [yarn, tools] = [form.text("yarn"), form.text("tools")];
   const gives = form.text("gives", { missing: "Say what testers get, such as the finished pattern." });
@@ -42,8 +46,27 @@ export function readTyped(
   const mostApplications = form.whole("mostApplications");
   if (mostApplications === 0) form.wrong("mostApplications", "Enter 1 or more, or leave it empty for no limit.");
   const agreement = form.text("agreement", { missing: "Write what testers agree to." });
-  const document = { introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications };
-  return { listing: { title, places, document, dates, agreement }, faults: form.faults };
+  const sharing = readSharing(form);
+  const document = {
+    ...{ introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications, agreementText: agreement },
+    ...(releaseOn === null ? {} : { releaseOn }),
+  };
+  return { listing: { title, places, document, dates, agreement, sharing }, faults: form.faults };
+}
+
+function readRelease(form: TypedForm, timeZone: string): string | null {
+  const day = form.typedText("releaseOn");
+  if (day === "") return null;
+  if (isDay(day, timeZone)) return day;
+  form.wrong("releaseOn", `“${day}” is not a date. Enter one such as 2027-03-14, or leave it empty.`);
+  return null;
+}
+
+function readSharing(form: TypedForm): PhotoSharing {
+  const [progressPhotos, finishedPhotos] = SHARING_FIELDS.map(
+    (field) => sharingSchema.safeParse(form.typedText(field)).data ?? null,
+  );
+  return { progressPhotos: progressPhotos ?? null, finishedPhotos: finishedPhotos ?? null };
 }
 
 class TypedForm {

@@ -26,6 +26,10 @@ export const listingSchema = z.strictObject({
   /** Such as `Europe/Lisbon`. */
   timeZone: z.string(),
   dates: datesSchema,
+  /** When the pattern is planned to be released; left out where that is not known. */
+  releaseOn: daySchema.optional(),
+  /** The designer's own text of the newest agreement; left out where that is all of it. */
+  agreementText: textSchema.optional(),
   /** What testers do and send. */
   asks: textSchema,
   yarn: textSchema,

@@ -1,17 +1,20 @@
 import type { Places } from "@/engine/pattern";
 import { mostTesters, usualMost } from "@/engine/places";
 import { bodyField, DAY_FIELDS, leastField, mostField, TEXT_FIELDS, wantedField } from "./field-names";
+import { SHARING_FIELDS, type PhotoSharing } from "./photo-sharing";
 import type { ListingDocument, TypedListing } from "./schema";
 
 interface Published {
   readonly title: string;
   readonly places: Places;
   readonly document: ListingDocument;
+  /** The designer's own text. */
   readonly agreement: string;
+  readonly sharing: PhotoSharing;
 }
 
 /** A published listing as the form's fields. */
-export function typedListing({ title, places, document, agreement }: Published): TypedListing {
+export function typedListing({ title, places, document, agreement, sharing }: Published): TypedListing {
   const { dates, timeZone, mostApplications, bodyAsked, fitBy } = document;
   return {
     title,
@@ -21,7 +24,9 @@ export function typedListing({ title, places, document, agreement }: Published):
     ...Object.fromEntries(DAY_FIELDS.map((field) => [field, dates[field]])),
     ...Object.fromEntries(bodyAsked.map((id) => [bodyField(id), fitBy.includes(id) ? "fit" : "asked"])),
     mostApplications: mostApplications === null ? "" : String(mostApplications),
+    releaseOn: document.releaseOn ?? "",
     agreement,
+    ...Object.fromEntries(SHARING_FIELDS.map((field) => [field, sharing[field] ?? ""])),
   };
 }
 

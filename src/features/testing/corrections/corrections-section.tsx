@@ -23,6 +23,8 @@ interface CorrectionsSectionProps {
   readonly mayEdit: boolean;
   /** The newest revision's. */
   readonly revisionNumber: number;
+  /** The newest published version; null where none is published. */
+  readonly version: string | null;
   /** What the form holds at first. */
   readonly asked: CorrectionQuery;
 }
@@ -45,6 +47,7 @@ export function CorrectionsSection({
   mayEdit,
   asked,
   revisionNumber,
+  version,
 }: CorrectionsSectionProps) {
   const places = readInstructions(pattern.instructions ?? "").map(({ place, text }) => ({
     key: placeKey(place),
@@ -54,7 +57,7 @@ export function CorrectionsSection({
     <div id={ANCHOR} className="scroll-mt-4">
       <Section
         title="Corrections"
-        intro="For an error that you have found in the pattern. It goes to the testers of the sizes that it concerns."
+        intro={`For an error that you have found in the pattern. It goes to the testers of the sizes that it concerns.${version === null ? "" : ` The pattern is published as version ${version}, so it is listed under Errata, too.`}`}
       >
         {corrections.length === 0 ? (
           <p className="text-soft">No corrections published yet.</p>

@@ -11,6 +11,7 @@ interface ConsentFormProps {
   readonly allowed: readonly PhotoUse[];
   /** "" where they would not be named, null until they have said. */
   readonly creditName: string | null;
+  readonly isOfChild: boolean;
 }
 
 const LABELS: Readonly<Record<PhotoUse, string>> = {
@@ -19,11 +20,12 @@ const LABELS: Readonly<Record<PhotoUse, string>> = {
 };
 
 /** A tester says for what else their photos may be used. Nothing is allowed before they have said so. */
-export function ConsentForm({ testerId, allowed, creditName }: ConsentFormProps) {
+export function ConsentForm({ testerId, allowed, creditName, isOfChild }: ConsentFormProps) {
   const [failed, save, isSaving] = useActionState(saveConsent, undefined);
   const [ticked, setTicked] = useState(allowed);
   const isWithdrawing = allowed.some((use) => !ticked.includes(use));
-  const isChanged = isWithdrawing || ticked.some((use) => !allowed.includes(use));
+  const isAllowingMore = ticked.some((use) => !allowed.includes(use));
+  const isChanged = isWithdrawing || isAllowingMore;
   return (
     <form action={save} className="grid gap-3">
       <input type="hidden" name="testerId" value={testerId} />
@@ -42,7 +44,9 @@ export function ConsentForm({ testerId, allowed, creditName }: ConsentFormProps)
           {LABELS[use]}
         </label>
       ))}
+      {isOfChild ? <GuardianAgrees isNeeded={isAllowingMore} /> : null}
       <p className="text-sm text-soft">
+        {isOfChild ? null : "Allow this only if whoever wears the garment agrees. "}
         {creditName ? (
           <>
             You would be credited as <bdi className="font-semibold">{creditName}</bdi>.
@@ -69,5 +73,20 @@ export function ConsentForm({ testerId, allowed, creditName }: ConsentFormProps)
       </p>
       <ActionFailure failed={failed} className="" />
     </form>
+  );
+}
+
+/** Photos of a child are shown to nobody else unless a parent or guardian agrees. */
+function GuardianAgrees({ isNeeded }: { readonly isNeeded: boolean }) {
+  return (
+    <div className="border-l-4 border-line-strong pl-3">
+      <p>A child wears this garment. Nobody else sees the photos unless their parent or guardian agrees.</p>
+      {isNeeded ? (
+        <label className="flex min-h-11 items-center gap-3">
+          <input type="checkbox" name="guardianAgrees" value="yes" className="size-5 shrink-0 accent-thread" />I am
+          their parent or guardian and agree, or I have that person’s agreement
+        </label>
+      ) : null}
+    </div>
   );
 }

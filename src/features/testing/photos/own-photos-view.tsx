@@ -18,7 +18,7 @@ interface OwnPhotosViewProps {
 }
 
 /** A tester's photos: to send, to look at, to delete, and for what they may be used. */
-export function OwnPhotosView({ tester, own: { photos, allowed }, problem, formKey }: OwnPhotosViewProps) {
+export function OwnPhotosView({ tester, own: { photos, allowed, isOfChild }, problem, formKey }: OwnPhotosViewProps) {
   const { testerId, creditName, stoppedAt, call } = tester;
   const maySend = call.status === "open" && stoppedAt === null;
   return (
@@ -55,7 +55,7 @@ export function OwnPhotosView({ tester, own: { photos, allowed }, problem, formK
           </>
         }
       >
-        <ConsentForm key={allowed.join()} {...{ testerId, allowed, creditName }} />
+        <ConsentForm key={allowed.join()} {...{ testerId, allowed, creditName, isOfChild }} />
       </Section>
     </>
   );

@@ -20,7 +20,8 @@ export async function saveConsent(_last: Failure | undefined, form: FormData): P
   const sent = readForm(form);
   const testerId = z.string().parse(textOf(sent, "testerId"));
   const allowed = PHOTO_USES.filter((use) => textOf(sent, use) === "yes");
-  return await forTester(testerId, (access) => storeConsent(access, allowed));
+  const guardianAgrees = textOf(sent, "guardianAgrees") === "yes";
+  return await forTester(testerId, (access) => storeConsent(access, allowed, { guardianAgrees }));
 }
 
 /** A designer has taken down what a tester no longer allows. */

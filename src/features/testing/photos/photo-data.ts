@@ -1,6 +1,8 @@
 import "server-only";
+import { applicationSchema } from "@/features/recruiting/applications/schema";
 import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
+import type { Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "../home/access";
 import { photoScope, type PhotoAccess } from "./photo-access";
 import type { PhotoSize, PhotoUse, PhotoView } from "./photo-schema";
@@ -17,6 +19,8 @@ export interface OwnPhoto {
 export interface OwnPhotos {
   readonly photos: readonly OwnPhoto[];
   readonly allowed: readonly PhotoUse[];
+  /** A child wears the garment: others see photos only if a parent or guardian agrees. */
+  readonly isOfChild: boolean;
 }
 
 /** A tester's own photos, in the order in which they were sent, and for what they may be used. */
@@ -29,9 +33,17 @@ export async function readOwnPhotos(access: TesterAccess): Promise<OwnPhotos> {
   });
   const consents = await database().photoConsent.findMany({ where: { tester }, orderBy: { use: "asc" } });
   return {
+    isOfChild: await isWornByChild(database(), access),
     photos: rows.map(({ id, ...photo }) => ({ photoId: id, ...photo })),
     allowed: consents.map(({ use }) => use),
   };
+}
+
+/** True where the tester said that they make the garment for a child. */
+export async function isWornByChild(connection: Connection, access: TesterAccess): Promise<boolean> {
+  const tester = { ...testerScope(access) };
+  const row = await connection.application.findFirst({ where: { tester }, select: { document: true } });
+  return row !== null && applicationSchema.parse(row.document).wearer === "child";
 }
 
 interface Wanted {

@@ -6,6 +6,7 @@ import { AppError } from "@/server/errors";
 import { deleteOriginal, storeOriginal, TooManyBytes } from "@/server/photo-store";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
+import { isWornByChild } from "./photo-data";
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
 
 /**
@@ -71,17 +72,40 @@ export async function deleteOwnPhoto(access: TesterAccess, photoId: string): Pro
  * Stores for what a tester allows their photos to be used, after the call is closed, too. Each use that they no longer
  * allow becomes something for the designer to do.
  *
- * @throws {AppError} "not-found" if access was lost in the meantime.
+ * @throws {AppError} "not-found" if access was lost in the meantime; "not-allowed" where a child wears the garment and
+ *   nobody says that their parent or guardian agrees.
  */
-export async function storeConsent(access: TesterAccess, allowed: readonly PhotoUse[]): Promise<void> {
+export async function storeConsent(
+  access: TesterAccess,
+  allowed: readonly PhotoUse[],
+  { guardianAgrees = false }: { readonly guardianAgrees?: boolean } = {},
+): Promise<void> {
   await inTransaction(async (transaction) => {
     if ((await transaction.tester.count({ where: testerScope(access) })) === 0) throw new AppError("not-found");
+    if (
+      !guardianAgrees &&
+      (await allowsMore(transaction, access, allowed)) &&
+      (await isWornByChild(transaction, access))
+    )
+      throw new AppError(
+        "not-allowed",
+        "For a child, only their parent or guardian can allow this. Tick that they agree.",
+      );
     await withdrawUses(transaction, access, allowed);
     await transaction.photoConsent.createMany({
       data: allowed.map((use) => ({ testerId: access.testerId, use })),
       skipDuplicates: true,
     });
   });
+}
+
+async function allowsMore(
+  connection: Connection,
+  access: TesterAccess,
+  allowed: readonly PhotoUse[],
+): Promise<boolean> {
+  const where = { tester: testerScope(access), use: { in: [...allowed] } };
+  return (await connection.photoConsent.count({ where })) < allowed.length;
 }
 
 /** Deletes a tester's photos and takes back what they allowed. */

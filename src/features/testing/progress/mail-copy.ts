@@ -7,6 +7,7 @@ const NAMES: Readonly<Record<string, string>> = {
   "question-answered": "Question answered",
   "number-asked": "Question about a number",
   "correction-published": "Correction",
+  "pattern-released": "Pattern released",
   "report-received": "Report received",
   "designer-wrote": "What you wrote",
   reminder: "Reminder",

@@ -9,6 +9,7 @@ import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { readForm, textOf, type FormTexts } from "@/server/read-form";
 import type { Viewer } from "@/server/viewer";
+import { archiveCall, restoreCall } from "./archive-mutations";
 import {
   closeCall,
   inviteByHand,
@@ -74,6 +75,14 @@ export const close = callAction(async ({ access }) => {
 
 export const openAgain = callAction(async ({ access }) => {
   await reopenCall(access);
+});
+
+export const archive = callAction(async ({ access }) => {
+  await archiveCall(access);
+});
+
+export const restore = callAction(async ({ access }) => {
+  await restoreCall(access);
 });
 
 /** Invites somebody directly, and redirects to the page with their link. */

@@ -151,11 +151,11 @@ export async function closeCall(access: CallAccess): Promise<void> {
   if (count === 0) throw new AppError("changed-meanwhile", "This test is already closed.");
 }
 
-/** Opens a closed call again. */
+/** Opens a closed call again, unless it is archived. */
 export async function reopenCall(access: CallAccess): Promise<void> {
   const { count } = await database().call.updateMany({
-    where: { ...callEditScope(access), status: "closed" },
+    where: { ...callEditScope(access), status: "closed", archivedAt: null },
     data: { status: "open", closedAt: null },
   });
-  if (count === 0) throw new AppError("changed-meanwhile", "This test is already open.");
+  if (count === 0) throw new AppError("changed-meanwhile", "This test is already open, or archived.");
 }

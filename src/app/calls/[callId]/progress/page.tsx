@@ -44,9 +44,9 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
         </Section>
       )}
       <ProgressView {...{ callId, pattern, places, list, query, now }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />
-      {mayEdit ? (
-        <Section title={isOpen ? "When everything is in" : "Closed"}>
-          <CallClosing callId={callId} isOpen={isOpen} />
+      {mayEdit || loaded.mayRestore ? (
+        <Section title={isOpen ? "When everything is in" : call.isArchived ? "Archived" : "Closed"}>
+          <CallClosing callId={callId} isOpen={isOpen} isArchived={call.isArchived} />
         </Section>
       ) : null}
     </CallPage>

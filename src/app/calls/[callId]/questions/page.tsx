@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { publishedVersions } from "@/features/patterns/published-data";
 import { publishedCorrections } from "@/features/testing/corrections/correction-data";
 import { correctionQuery } from "@/features/testing/corrections/correction-query";
 import { CorrectionsLink, CorrectionsSection } from "@/features/testing/corrections/corrections-section";
@@ -17,10 +18,11 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
   const search = await searchParams;
   const query = questionsQuerySchema.parse(search);
   const pattern = loaded.revision.document;
-  const [asked, troubled, corrections] = await Promise.all([
+  const [asked, troubled, corrections, versions] = await Promise.all([
     askedPlaces(loaded.access, pattern, query),
     troubledPlaces(loaded.access, pattern, query),
     query.at === undefined ? publishedCorrections(loaded.access) : null,
+    publishedVersions(loaded.access.pattern),
   ]);
   return (
     <CallPage
@@ -34,6 +36,7 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
           {...{ callId, pattern, corrections }}
           mayEdit={loaded.mayEdit}
           revisionNumber={loaded.revision.number}
+          version={versions.at(-1)?.label ?? null}
           asked={correctionQuery(search)}
         />
       )}

@@ -13,7 +13,7 @@ export default async function RevisionsPage({ params }: Props) {
   const page = await loadRevisions((await params).patternId);
   return (
     <PatternFrame page={page} tab="revisions">
-      <RevisionList home={`/patterns/${page.patternId}`} revisions={page.revisions} />
+      <RevisionList home={`/patterns/${page.patternId}`} {...{ revisions: page.revisions, versions: page.versions }} />
     </PatternFrame>
   );
 }

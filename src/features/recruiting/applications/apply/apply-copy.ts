@@ -1,5 +1,5 @@
 import type { Refusal } from "./apply-answer";
-import type { EXPERIENCES } from "../schema";
+import type { EXPERIENCES, WEARERS } from "../schema";
 
 /** Why an application was refused, and what to do about it. */
 export const REFUSAL_WORDS: Readonly<Record<Refusal, { readonly title: string; readonly message: string }>> = {
@@ -37,6 +37,13 @@ export const EXPERIENCE_WORDS: Readonly<Record<(typeof EXPERIENCES)[number], str
   first: "This would be my first test",
   some: "I have tested a few patterns",
   many: "I have tested many patterns",
+};
+
+/** What whoever makes the garment for somebody else confirms. */
+export const WEARER_WORDS: Readonly<Record<(typeof WEARERS)[number], string>> = {
+  adult: "An adult, who agrees that I send their measurements, and photos of the garment on them",
+  child:
+    "A child under 18. I am their parent or guardian, or have that person’s agreement, to send measurements and photos",
 };
 
 export const TERMS_WORDS = { us: "US", uk: "UK" } as const;

@@ -4,6 +4,7 @@ import { useState, type FormEvent } from "react";
 import type { LengthUnit } from "@/engine/units";
 import { describedBy, FieldErrors, TextInput } from "@/ui/field";
 import { bodyField, typedText, type AskedMeasurement } from "./apply-answer";
+import { WEARER_WORDS } from "./apply-copy";
 import { controlId, type Answered } from "./answered";
 import { ChoiceField } from "./choice-field";
 import { TickField } from "./tick-field";
@@ -26,7 +27,7 @@ export function BodyFields({ asked, answered }: BodyFieldsProps) {
     if (target instanceof HTMLInputElement && target.name === "unit") setUnit(target.value === "in" ? "in" : "cm");
   };
   return (
-    <div onChange={onUnit}>
+    <div onChange={onUnit} className="group">
       <ChoiceField
         field="unit"
         label="Unit"
@@ -45,6 +46,17 @@ export function BodyFields({ asked, answered }: BodyFieldsProps) {
       <TickField field="forAnother" answered={answered}>
         These are somebody else’s measurements: I make the garment for them.
       </TickField>
+      {/* Hidden by style alone, so that it opens without scripts, too. */}
+      <div className="hidden border-l-4 border-line-strong pl-4 group-has-[[name=forAnother]:checked]:block">
+        <ChoiceField
+          field="wearer"
+          label="Who wears it"
+          hint="Ask them first: their measurements, and photos of the garment on them, are theirs."
+          choices={Object.entries(WEARER_WORDS).map(([value, label]) => ({ value, label }))}
+          answered={answered}
+          isStacked
+        />
+      </div>
     </div>
   );
 }

@@ -9,6 +9,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "prefers.2": "Third choice of size",
   accepts: "Sizes",
   forAnother: "Somebody else’s measurements",
+  wearer: "Who wears it",
   yarn: "Yarn",
   tool: "Needle or hook",
   terms: "Stitch names",

@@ -11,7 +11,7 @@ import {
   type TypedApplication,
 } from "./apply-answer";
 import { EXAMPLE_LENGTH, readBodyLength } from "./read-body-length";
-import { applicationSchema, type ApplicationDocument } from "../schema";
+import { applicationSchema, WEARERS, type ApplicationDocument } from "../schema";
 
 /** A complete application. */
 export interface ReadApplication {
@@ -50,7 +50,7 @@ export function readApplyForm(typed: TypedApplication, asked: AskedOfApplicants)
     document: {
       ...sizes,
       unit,
-      forAnother: typedText(typed, "forAnother") !== "",
+      ...readWearer(messages, typed),
       yarn: text(messages, typed, "yarn"),
       tool: line(messages, typed, "tool"),
       terms: choice(messages, typed, "terms", TERMS) ?? "us",
@@ -74,6 +74,10 @@ const { unit: UNIT_SCHEMA, terms: TERMS_SCHEMA, experience: EXPERIENCE_SCHEMA } 
 const UNIT = { schema: UNIT_SCHEMA, missing: "Choose centimetres or inches." };
 const TERMS = { schema: TERMS_SCHEMA, missing: "Choose US or UK." };
 const EXPERIENCE = { schema: EXPERIENCE_SCHEMA, missing: "Choose the sentence that fits you best." };
+const WEARER = {
+  schema: z.enum(WEARERS),
+  missing: "Choose who wears it. If they, or their parent or guardian, have not agreed yet, ask them first.",
+};
 const NAME = "Enter the name the designer should call you, such as Ann.";
 
 function line(messages: Messages, typed: TypedApplication, field: string, missing?: string): string {
@@ -166,6 +170,13 @@ function readBody(
     texts[measurement.id] = written;
   }
   return { measurements, typed: texts };
+}
+
+/** Whoever measures somebody else says that the person agrees, or a child's parent or guardian. */
+function readWearer(messages: Messages, typed: TypedApplication): Pick<ApplicationDocument, "forAnother" | "wearer"> {
+  if (typedText(typed, "forAnother") === "") return { forAnother: false };
+  const wearer = choice(messages, typed, "wearer", WEARER);
+  return { forAnother: true, ...(wearer && { wearer }) };
 }
 
 function readSizes(

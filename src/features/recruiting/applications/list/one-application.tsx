@@ -55,6 +55,7 @@ export function OneApplication({ application, shown, ownAddress, mail }: OneAppl
           {application.document.forAnother
             ? " The measurements are somebody else’s: they make the garment for them."
             : null}
+          {application.document.wearer === undefined ? null : ` ${WORN_BY[application.document.wearer]}`}
         </p>
         {application.fits.length === 0 ? null : <FitTable application={application} shown={shown} />}
       </Section>
@@ -84,6 +85,12 @@ export function OneApplication({ application, shown, ownAddress, mail }: OneAppl
     </>
   );
 }
+
+const WORN_BY = {
+  adult: "It is for an adult, who agrees to that.",
+  child:
+    "It is for a child, and a parent or guardian agrees. No photo of the child is shown in public unless they agree to that, too.",
+};
 
 function BodyTable({ application: { measurements, typed }, shown: { pattern, unit } }: ShownApplicationProps) {
   return (

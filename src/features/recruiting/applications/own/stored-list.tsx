@@ -1,5 +1,5 @@
 import { formatLength } from "@/ui/format-length";
-import { EXPERIENCE_WORDS, TERMS_WORDS } from "../apply/apply-copy";
+import { EXPERIENCE_WORDS, TERMS_WORDS, WEARER_WORDS } from "../apply/apply-copy";
 import { bodyLabel } from "../apply/asked-of-applicants";
 import type { OwnApplication } from "./own-data";
 import { Fact, Facts } from "../fact";
@@ -21,6 +21,7 @@ export function StoredList({ application }: { readonly application: OwnApplicati
         </Fact>
       ))}
       <Fact label="Whose measurements">{document.forAnother ? "Somebody else’s" : "Your own"}</Fact>
+      {document.wearer === undefined ? null : <Fact label="Who wears it">{WEARER_WORDS[document.wearer]}</Fact>}
       <Fact label="Sizes">{document.accepts === null ? "Any that fits" : sizes(document.accepts)}</Fact>
       <Fact label="Preferred, in this order">{sizes(document.prefers)}</Fact>
       <Fact label="Yarn">{document.yarn}</Fact>

@@ -1,3 +1,4 @@
+import { Day } from "@/ui/day";
 import { Moment } from "@/ui/moment";
 import { zoneWords } from "@/ui/moment-copy";
 import type { CallListing } from "../loaders";
@@ -15,7 +16,7 @@ export function CallDays({
 }: {
   readonly listing: Pick<CallListing, "dates" | "document">;
 }) {
-  const { timeZone } = document;
+  const { timeZone, releaseOn } = document;
   const given = DAYS.flatMap((day) => {
     const at = dates[day.key]?.at;
     return at === undefined ? [] : [{ ...day, at }];
@@ -32,6 +33,14 @@ export function CallDays({
             </dd>
           </div>
         ))}
+        {releaseOn === undefined ? null : (
+          <div className="sm:col-span-2 sm:grid sm:grid-cols-subgrid">
+            <dt className="font-semibold">Pattern released</dt>
+            <dd>
+              Planned for <Day at={new Date(releaseOn)} />
+            </dd>
+          </div>
+        )}
       </dl>
       <p className="mt-3 text-sm text-soft">
         Time zone: {zoneWords(timeZone)} ({timeZone})

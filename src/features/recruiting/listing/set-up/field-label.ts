@@ -14,7 +14,10 @@ const LABELS: Readonly<Record<string, string>> = {
   tools: "Needle or hook",
   gives: "What testers get",
   mostApplications: "Maximum number of applications",
+  releaseOn: "Pattern released on",
   agreement: "Agreement",
+  progressPhotos: "Photos of work in progress",
+  finishedPhotos: "Photos of the finished garment",
 };
 
 const GROUPS: Readonly<Record<string, string>> = {

@@ -53,9 +53,41 @@ export function ListingFields({ state, sizes, body, advice }: ListingFieldsProps
         intro="Everybody who applies agrees to this text; the version and the time are recorded. If you change the text, the new version applies to everybody who applies after that."
       >
         <Sheet className="pb-1 sm:pb-1">
-          <TextField state={state} name="agreement" label="What testers agree to" rows={7} />
+          <AgreementFields state={state} />
         </Sheet>
       </Section>
+    </>
+  );
+}
+
+const SHARING = [
+  { value: "", label: "only as the text says" },
+  { value: "never", label: "not at all" },
+  { value: "release", label: "once the pattern is released" },
+  { value: "any", label: "at any time" },
+];
+
+function AgreementFields({ state }: Pick<ListingFieldsProps, "state">) {
+  return (
+    <>
+      <TextField state={state} name="agreement" label="What testers agree to" rows={7} />
+      <p className="mb-4 max-w-3xl text-soft">
+        What you choose here is added to the text as sentences, with one that the pattern’s text, charts and numbers are
+        never shown.
+      </p>
+      <div className="grid items-start gap-x-6 sm:grid-cols-2">
+        <ChoiceField state={state} name="progressPhotos" label="Testers may show work in progress" choices={SHARING} />
+        <ChoiceField
+          state={state}
+          name="finishedPhotos"
+          label="Testers may show the finished garment"
+          choices={SHARING}
+        />
+      </div>
+      <p className="mb-4 max-w-3xl text-sm text-soft">
+        Sizewright records who agreed to which text. It gives no legal advice: what an agreement may say, and what it is
+        worth, is decided by the law where you and your testers live.
+      </p>
     </>
   );
 }
@@ -70,6 +102,12 @@ function DayFields({ state }: Pick<ListingFieldsProps, "state">) {
       <DayField state={state} name="startOn" label="Testers start on" />
       <DayField state={state} name="swatchBy" label="Swatches by" />
       <DayField state={state} name="reportBy" label="Reports by" />
+      <DayField
+        state={state}
+        name="releaseOn"
+        label="Pattern released on (optional)"
+        hint="As planned. The release itself counts: testers are told when you mark a version as published."
+      />
     </Sheet>
   );
 }

@@ -34,16 +34,28 @@ function read(change: Parameters<typeof typed>[0] = {}) {
 
 describe("a complete application", () => {
   it("is read as meant, and its measurements are also stored as typed", () => {
-    expect(read({ accepts: ["large", "small"], "prefers.0": "large", forAnother: "yes", yarn: " wool " })).toEqual({
+    expect(
+      read({ accepts: ["large", "small"], "prefers.0": "large", forAnother: "yes", wearer: "child", yarn: " wool " }),
+    ).toEqual({
       ok: true,
       application: {
         ...{ name: "Maja", email: "maja@example.org", measurements: { bust: 97 }, typed: { bust: "97" } },
         document: {
-          ...{ accepts: ["small", "large"], prefers: ["large"], forAnother: true, yarn: "wool", tool: "" },
+          ...{ accepts: ["small", "large"], prefers: ["large"], forAnother: true, wearer: "child" },
+          ...{ yarn: "wool", tool: "" },
           ...{ unit: "cm", terms: "uk", experience: "some", handle: "", pastWork: "" },
         },
       },
     });
+  });
+
+  it("for somebody else says who wears it, and that they or their guardian agree", () => {
+    expect(read({ forAnother: "yes" })).toMatchObject({
+      ok: false,
+      faults: { wearer: [expect.stringContaining("Choose")] },
+    });
+    expect(read({ wearer: "child" })).toMatchObject({ ok: true, application: { document: { forAnother: false } } });
+    expect(read({ wearer: "child" })).not.toHaveProperty("application.document.wearer");
   });
 
   it("has lengths in the chosen unit, except those typed with a unit", () => {

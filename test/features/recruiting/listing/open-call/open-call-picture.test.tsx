@@ -16,6 +16,7 @@ function listing(name: string, designer = "Invented Designer"): PublishedListing
     pattern: patternDocument({ name }),
     publishedAt: new Date(0),
     agreement: { version: 1, text: "" },
+    sharing: { progressPhotos: null, finishedPhotos: null },
     dates: { applyUntil: day, startOn: day, swatchBy: day, reportBy: day },
     document: {
       ...{ introduction: "", timeZone: TIME_ZONE, dates: days, asks: "", yarn: "", tools: "", gives: "" },

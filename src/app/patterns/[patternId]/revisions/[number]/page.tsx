@@ -6,7 +6,12 @@ import { loadEvidence } from "@/features/results/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
+import { patternAccess } from "@/features/patterns/access";
 import { loadRevision } from "@/features/patterns/loaders";
+import { publishedVersions } from "@/features/patterns/published-data";
+import { CorrectionList } from "@/features/testing/errata/correction-list";
+import { correctionsIn } from "@/features/testing/errata/errata-data";
+import { PublishSection } from "@/features/testing/errata/publish-section";
 import { Day } from "@/ui/day";
 import { Section } from "@/ui/section";
 
@@ -19,15 +24,20 @@ export const metadata: Metadata = { title: "Revision" };
 export default async function RevisionPage({ params }: Props) {
   const { patternId, number } = await params;
   const page = await loadRevision(patternId, number);
-  const { read, before, viewer } = page;
-  const evidence = await loadEvidence(patternId, read.number);
+  const { read, before, viewer, mayEdit } = page;
+  const access = await patternAccess(viewer, patternId, "viewer");
+  const [evidence, versions, corrections] = await Promise.all([
+    loadEvidence(patternId, read.number),
+    publishedVersions(access),
+    correctionsIn(access, { revisionId: read.revisionId, pattern: read.document }),
+  ]);
   return (
     <PatternFrame page={page} tab="revisions">
       <Section
         title={`Revision ${read.number}${read.number === page.revision.number ? ", the newest" : ""}`}
         intro={
           <>
-            <p className="wrap-anywhere text-ink">{read.reason}</p>
+            <p className="whitespace-pre-line wrap-anywhere text-ink">{read.reason}</p>
             <p className="wrap-anywhere">
               <bdi>{read.createdBy ?? "Someone who has left"}</bdi>, <Day at={read.createdAt} />
             </p>
@@ -39,6 +49,7 @@ export default async function RevisionPage({ params }: Props) {
           </a>
         }
       >
+        <PublishSection {...{ patternId, versions, mayEdit }} revisionNumber={read.number} />
         {before ? (
           <>
             <div className="mb-3 flex flex-wrap items-baseline justify-between gap-x-6 gap-y-1">
@@ -53,6 +64,12 @@ export default async function RevisionPage({ params }: Props) {
             <ChangeList changes={patternChanges(before.document, read.document)} unit={viewer.unit} />
           </>
         ) : null}
+        {corrections.length === 0 ? null : (
+          <div className="mt-6">
+            <h3 className="mb-3">Corrections from the test</h3>
+            <CorrectionList corrections={corrections} />
+          </div>
+        )}
       </Section>
       {evidence && before ? <RevisionEvidence evidence={evidence} before={before.document} unit={viewer.unit} /> : null}
       <PatternOverview pattern={read.document} unit={viewer.unit} />
