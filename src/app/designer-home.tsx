@@ -1,9 +1,10 @@
 import Link from "next/link";
 import { callPageHref } from "@/features/calls/call-pages";
 import { NextStepList } from "@/features/calls/components/next-step-list";
-import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
+import { NewPatternLinks, NoPatterns } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
 import { waitingCalls, type WaitingCall } from "@/app/call-steps";
+import { PatternCards } from "@/app/pattern-cards";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
@@ -34,7 +35,7 @@ export async function DesignerHome() {
             )}
           </Section>
           <Section title="Your patterns">
-            <PatternList patterns={patterns} />
+            <PatternCards patterns={patterns} />
           </Section>
         </>
       )}

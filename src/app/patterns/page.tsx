@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
-import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
+import { NewPatternLinks, NoPatterns } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
+import { PatternCards } from "@/app/pattern-cards";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your patterns" };
@@ -10,7 +11,7 @@ export default async function PatternsPage() {
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Your patterns" actions={isEmpty ? null : <NewPatternLinks />}>
-      {isEmpty ? <NoPatterns /> : <PatternList patterns={patterns} />}
+      {isEmpty ? <NoPatterns /> : <PatternCards patterns={patterns} />}
     </Page>
   );
 }

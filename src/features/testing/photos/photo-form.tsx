@@ -9,7 +9,7 @@ import {
   MAX_PHOTO_BYTES,
   MAX_PHOTO_NOTE_LENGTH,
   MAX_PHOTOS,
-  PHOTO_VIEWS,
+  type PhotoOwnerId,
   type PhotoProblem,
   type PhotoView,
 } from "./photo-schema";
@@ -17,7 +17,11 @@ import type { PhotoToSend } from "./send-photo";
 import { usePhotoQueue, type QueuedPhoto } from "./use-photo-queue";
 
 interface PhotoFormProps {
-  readonly testerId: string;
+  readonly owner: PhotoOwnerId;
+  /** What the photos may show. */
+  readonly views: readonly PhotoView[];
+  /** What to know before choosing photos. */
+  readonly advice: string;
   /** How many are stored already. */
   readonly stored: number;
   /** Makes the ids of what is sent without scripts. */
@@ -25,9 +29,8 @@ interface PhotoFormProps {
 }
 
 /** Chooses photos and sends them, each with its progress. Works without scripts, too. */
-export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
+export function PhotoForm({ owner, views, advice, stored, formKey }: PhotoFormProps) {
   const { queue, add } = usePhotoQueue();
-  const [view, setView] = useState<PhotoView>("front");
   const [problem, setProblem] = useState<PhotoProblem | null>(null);
   const send = (event: SyntheticEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -39,39 +42,50 @@ export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
     setProblem(found);
     if (found !== null) return;
     const note = String(fields.get("note") ?? "");
-    const chosen = files.map((file): PhotoToSend => ({ photoId: newId(), testerId, view, note, file }));
+    const view = views.find((each) => each === fields.get("view")) ?? "front";
+    const chosen = files.map((file): PhotoToSend => ({ photoId: newId(), owner, view, note, file }));
     add(...sorted(chosen));
-    form.reset();
+    // What is sent next often shows the same.
+    const input = form.elements.namedItem("photo");
+    if (input instanceof HTMLInputElement) input.value = "";
   };
   return (
     <Sheet>
-      <form method="post" action="/photos/send" encType="multipart/form-data" onSubmit={send} className="grid gap-5">
-        <input type="hidden" name="testerId" value={testerId} />
+      <form
+        method="post"
+        action="/photos/send"
+        encType="multipart/form-data"
+        onSubmit={send}
+        className="group grid gap-5"
+      >
+        {Object.entries(owner).map(([name, value]) => (
+          <input key={name} type="hidden" name={name} value={value} />
+        ))}
         <input type="hidden" name="formKey" value={formKey} />
         <fieldset>
           <legend className="mb-2 font-semibold">What the photos show</legend>
           <div className="grid grid-cols-[repeat(auto-fit,minmax(7rem,1fr))] gap-1.5">
-            {PHOTO_VIEWS.map((each) => (
+            {views.map((each) => (
               <label key={each} className="choice gap-3 px-3 py-2">
-                <input type="radio" name="view" value={each} checked={view === each} onChange={() => setView(each)} />
+                <input type="radio" name="view" value={each} defaultChecked={each === "front"} />
                 <span>{VIEW_LABELS[each]}</span>
               </label>
             ))}
           </div>
         </fieldset>
-        {view === "problem" ? (
+        {/* Without scripts, too, it is there only for a problem. */}
+        <div className="hidden group-has-[[value=problem]:checked]:block">
           <Field id="note" label="What is wrong there">
             <TextInput id="note" name="note" dir="auto" maxLength={MAX_PHOTO_NOTE_LENGTH} />
           </Field>
-        ) : null}
+        </div>
         <div>
           <label htmlFor="photo" className="block font-semibold">
             Photos
           </label>
           <p id="photo-hint" className="mb-2 text-sm text-soft">
             From your camera or your files, several at once: JPEG, PNG or WebP, up to {MAX_PHOTO_BYTES / 1e6} MB each.
-            Where and when they were taken is removed. Crop out faces that should not be seen before you choose the
-            photo.
+            Where and when they were taken is removed. {advice}
           </p>
           <input
             id="photo"
