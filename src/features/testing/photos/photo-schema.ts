@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { pageNumberSchema } from "@/ui/page-number";
 
 export const PHOTO_VIEWS = ["swatch", "front", "back", "side", "problem"] as const;
 
@@ -54,7 +55,10 @@ export const photoSizeSchema = z
 export const photoSheetQuerySchema = z.object({
   size: z.string().max(200).optional().catch(undefined),
   view: z.enum(PHOTO_VIEWS).optional().catch(undefined),
+  page: pageNumberSchema,
 });
+
+export type PhotoSheetQuery = z.infer<typeof photoSheetQuerySchema>;
 
 /** Why a photo is not taken. */
 export const PHOTO_PROBLEMS = ["empty", "many", "large", "closed", "none"] as const;
