@@ -55,7 +55,7 @@ test("a designer’s sample stands on the pattern’s card, the call’s page an
   await second.getByLabel("Description for people who can’t see it").fill("A blue tee, laid flat");
   await second.getByRole("button", { name: "Save description" }).click();
   await expect(sample.getByRole("img", { name: "A blue tee, laid flat" })).toBeVisible();
-  await second.getByRole("button", { name: "Make main photo: photo 2, Front" }).click();
+  await second.getByRole("button", { name: /Make main photo/ }).click();
   const first = sample.getByRole("listitem").first();
   await expect(first.getByRole("img", { name: "A blue tee, laid flat" })).toBeVisible();
   await expect(first).toContainText("main photo");

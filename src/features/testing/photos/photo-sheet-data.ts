@@ -16,10 +16,11 @@ export interface SheetPhoto {
   readonly allowed: readonly PhotoUse[];
 }
 
-/** Every photo of a call's testers that is ready, testers in the call's order. */
-export async function readSheetPhotos(access: CallAccess): Promise<SheetPhoto[]> {
+/** Every photo of a call's testers, or of those who make one size, that is ready, testers in the call's order. */
+export async function readSheetPhotos(access: CallAccess, size?: string): Promise<SheetPhoto[]> {
+  const ofSize = size === undefined ? {} : { size };
   const rows = await database().photo.findMany({
-    where: { state: "ready", tester: { call: callScope(access) } },
+    where: { state: "ready", tester: { ...ofSize, call: callScope(access) } },
     orderBy: [{ tester: { position: "asc" } }, { createdAt: "asc" }, { id: "asc" }],
     select: {
       ...{ id: true, view: true, note: true },

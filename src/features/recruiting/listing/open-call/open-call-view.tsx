@@ -59,7 +59,7 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
           <CallDays listing={listing} />
           {photos === null ? null : drawing}
         </div>
-        {photos ?? drawing}
+        {photos === null ? drawing : <div className="max-lg:order-first">{photos}</div>}
       </div>
       {size === undefined ? null : <Sizes {...{ listing, size, unit, yarn }} />}
       <ListingText title="About this test" text={document.introduction} />
