@@ -26,13 +26,7 @@ export function OwnPhotosView({ tester, own: { photos, allowed }, problem, formK
       {problem === undefined ? null : <Notice tone="problem" title={PROBLEM_SENTENCES[problem]} />}
       {maySend ? (
         <div className="mb-10">
-          <PhotoForm
-            owner={{ testerId }}
-            views={PHOTO_VIEWS}
-            advice="Crop out faces that should not be seen before you choose the photo."
-            stored={photos.length}
-            formKey={formKey}
-          />
+          <PhotoForm owner={{ testerId }} views={PHOTO_VIEWS} stored={photos.length} formKey={formKey} />
         </div>
       ) : (
         <p className="mb-6">

@@ -30,13 +30,7 @@ export function SampleView({ patternId, patternName, photos, mayEdit, problem, f
       {problem === undefined ? null : <Notice tone="problem" title={PROBLEM_SENTENCES[problem]} />}
       {mayEdit ? (
         <div className="mb-10">
-          <PhotoForm
-            owner={{ patternId }}
-            views={SAMPLE_VIEWS}
-            advice="Crop out faces that should not be seen before you choose the photo."
-            stored={photos.length}
-            formKey={formKey}
-          />
+          <PhotoForm owner={{ patternId }} views={SAMPLE_VIEWS} stored={photos.length} formKey={formKey} />
         </div>
       ) : null}
       {photos.length === 0 ? (
