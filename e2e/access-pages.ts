@@ -128,6 +128,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/patterns/[patternId]/errata": { path: ({ patternId }) => `/patterns/${patternId}/errata`, answers: SEES },
   "/patterns/[patternId]/errata.csv": { path: ({ patternId }) => `/patterns/${patternId}/errata.csv`, answers: SEES },
   "/patterns/[patternId]/people": { path: ({ patternId }) => `/patterns/${patternId}/people`, answers: SEES },
+  "/patterns/[patternId]/photos": { path: ({ patternId }) => `/patterns/${patternId}/photos`, answers: SEES },
+  "/patterns/[patternId]/photos/state": {
+    path: ({ patternId }) => `/patterns/${patternId}/photos/state`,
+    answers: SEES,
+  },
   "/patterns/[patternId]/drawing.svg": {
     path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,
     answers: SEES,
@@ -208,6 +213,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/testing/[testerId]/photos": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/photos`,
+    answers: TESTS,
+  },
+  "/testing/[testerId]/photos/state": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/photos/state`,
     answers: TESTS,
   },
   "/testing/[testerId]/pattern": {

@@ -36,6 +36,18 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId, photoId }) => ({ form: { testerId, photoId } }),
     answers: TESTS,
   },
+  "testing/photos/sample-actions.ts chooseMainPhoto": {
+    sends: ({ patternId, samplePhotoId: photoId }) => ({ form: { patternId, photoId } }),
+    answers: EDITS,
+  },
+  "testing/photos/sample-actions.ts deleteSamplePhoto": {
+    sends: ({ patternId }) => ({ form: { patternId, photoId: randomUUID() } }),
+    answers: EDITS,
+  },
+  "testing/photos/sample-actions.ts describeSamplePhoto": {
+    sends: ({ patternId, samplePhotoId: photoId }) => ({ form: { patternId, photoId, note: "A tee" } }),
+    answers: EDITS,
+  },
   "testing/photos/photo-actions.ts saveConsent": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, pattern_page: "yes" } }),
     answers: TESTS,

@@ -50,6 +50,8 @@ export interface World {
   readonly answeredNumberQuestionId: string;
   /** A photo of that tester, and a use of their photos that they no longer allow. */
   readonly photoId: string;
+  /** A photo of the pattern's sample. */
+  readonly samplePhotoId: string;
   readonly withdrawalId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
@@ -112,6 +114,9 @@ export async function makeWorld(): Promise<World> {
   const photo = "INSERT INTO photo (id, tester_id, view, state, bytes) VALUES ($1, $2, 'front', 'ready', 1)";
   await query(photo, [photoId, ownTesterId]);
   await storePicture(photoId, "320.jpg", Buffer.from("bytes of a photo"));
+  const samplePhotoId = randomUUID();
+  const sample = "INSERT INTO photo (id, pattern_id, view, state, bytes) VALUES ($1, $2, 'front', 'ready', 1)";
+  await query(sample, [samplePhotoId, patternId]);
   const withdrawal = "INSERT INTO photo_withdrawal (id, call_id, tester_id, use) VALUES ($1, $2, $3, 'social_media')";
   await query(withdrawal, [withdrawalId, callId, ownTesterId]);
   await publish(callId);
@@ -140,7 +145,7 @@ export async function makeWorld(): Promise<World> {
     numberQuestionId,
     correctionId,
     answeredNumberQuestionId,
-    photoId,
+    ...{ photoId, samplePhotoId },
     withdrawalId,
     people,
   };
@@ -223,6 +228,7 @@ export function absentWorld(world: World): World {
     invitationId: randomUUID(),
     token: randomUUID(),
     photoId: randomUUID(),
+    samplePhotoId: randomUUID(),
     withdrawalId: randomUUID(),
   };
 }

@@ -58,7 +58,7 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   const picture = await reader.locator('meta[property="og:image"]').getAttribute("content");
   expect(picture).toContain(`${process.env.NEXTAUTH_URL}${address}/opengraph-image`);
   const drawn = await reader.request.get(picture ?? "");
-  expect([drawn.status(), drawn.headers()["content-type"]]).toEqual([200, "image/png"]);
+  expect([drawn.status(), drawn.headers()["content-type"]]).toEqual([200, "image/jpeg"]);
 
   await page.getByRole("button", { name: "Unpublish" }).click();
   await expect(page.getByText("Nobody else can see its page")).toBeVisible();

@@ -2,9 +2,10 @@ import Link from "next/link";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ArchivedLink } from "@/features/calls/components/archived-link";
 import { NextStepList } from "@/features/calls/components/next-step-list";
-import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
+import { NewPatternLinks, NoPatterns } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
 import { waitingCalls, type WaitingCall } from "@/app/call-steps";
+import { PatternCards } from "@/app/pattern-cards";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
@@ -36,7 +37,7 @@ export async function DesignerHome() {
             )}
           </Section>
           <Section title="Your patterns" actions={<ArchivedLink count={archivedCount} />}>
-            <PatternList patterns={patterns} />
+            <PatternCards patterns={patterns} />
           </Section>
         </>
       )}

@@ -1,9 +1,8 @@
 import { createWriteStream } from "node:fs";
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { Readable, Transform } from "node:stream";
+import { Transform } from "node:stream";
 import { pipeline } from "node:stream/promises";
-import type { ReadableStream } from "node:stream/web";
 import { environment } from "./environment";
 
 /** Nobody but the user who runs Sizewright reads what people sent. */
@@ -26,7 +25,7 @@ function folderOf(kind: "originals" | "pictures"): string {
  *
  * @returns its size in bytes. @throws {TooManyBytes} where it is larger than `maxBytes`; nothing of it stays.
  */
-export async function storeOriginal(id: string, body: ReadableStream<Uint8Array>, maxBytes: number): Promise<number> {
+export async function storeOriginal(id: string, body: AsyncIterable<Uint8Array>, maxBytes: number): Promise<number> {
   await mkdir(folderOf("originals"), PRIVATE_FOLDER);
   const partial = `${originalPath(id)}.${crypto.randomUUID()}.part`;
   let bytes = 0;
@@ -38,7 +37,7 @@ export async function storeOriginal(id: string, body: ReadableStream<Uint8Array>
     },
   });
   try {
-    await pipeline(Readable.fromWeb(body), counted, createWriteStream(partial, { mode: PRIVATE_FILE_MODE }));
+    await pipeline(body, counted, createWriteStream(partial, { mode: PRIVATE_FILE_MODE }));
     await rename(partial, originalPath(id));
   } catch (error) {
     await rm(partial, { force: true });

@@ -1,8 +1,6 @@
 import { randomUUID } from "node:crypto";
-import { mkdtempSync, readdirSync, statSync, utimesSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, statSync, utimesSync } from "node:fs";
 import { join } from "node:path";
-import { Blob } from "node:buffer";
 import { crc32, deflateSync } from "node:zlib";
 import sharp from "sharp";
 import { expect, it } from "vitest";
@@ -10,45 +8,27 @@ import { callAccess } from "@/features/calls/access";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { forgetTester } from "@/features/testing/home/forget-mutations";
 import { readOwnPhotos } from "@/features/testing/photos/photo-data";
-import { deleteOwnPhoto, noteTakenDown, receivePhoto, storeConsent } from "@/features/testing/photos/photo-mutations";
+import { deleteOwnPhoto, noteTakenDown, storeConsent } from "@/features/testing/photos/photo-mutations";
 import { openWithdrawals, readSheetPhotos } from "@/features/testing/photos/photo-sheet-data";
-import {
-  deleteFilesOfPhoto,
-  makePictures,
-  nextDeletedPhoto,
-  nextPhoto,
-  sweepOriginals,
-} from "@/features/testing/photos/photo-work-mutations";
+import { sweepOriginals } from "@/features/testing/photos/photo-work-mutations";
 import { database } from "@/server/database";
 import { readOriginal, readPicture } from "@/server/photo-store";
 import { makeAccount } from "./make-account";
 import { makeCall, makeTester } from "./make-tester";
+import { jpeg, ownPhotoFolder, RED, sendPhoto, workOnPhotos } from "./photo-work";
 
-const folder = mkdtempSync(join(tmpdir(), "sizewright-photos-"));
-process.env.SIZEWRIGHT_FOLDER = folder;
+const folder = ownPhotoFolder();
 
-const RED = { width: 400, height: 200, channels: 3, background: "#c00" } as const;
-
-async function send(tester: TesterAccess, bytes: Uint8Array, photoId = randomUUID()) {
-  const problem = await receivePhoto(tester, { photoId, view: "front", note: "" }, new Blob([bytes]).stream());
-  return { photoId, problem };
-}
-
-async function work(): Promise<void> {
-  for (let id = await nextPhoto(); id !== null; id = await nextPhoto()) await makePictures(id);
-  for (let id = await nextDeletedPhoto(); id !== null; id = await nextDeletedPhoto()) await deleteFilesOfPhoto(id);
+async function send(tester: TesterAccess, bytes: Uint8Array, photoId?: string) {
+  return await sendPhoto({ tester }, bytes, photoId);
 }
 
 async function told(bytes: Uint8Array): Promise<string | null> {
   const tester = await makeTester(await makeCall());
   const { photoId } = await send(tester, bytes);
-  await work();
+  await workOnPhotos();
   expect(await readOriginal(photoId)).toBeNull();
   return (await database().photo.findUniqueOrThrow({ where: { id: photoId } })).reason;
-}
-
-function jpeg(): Promise<Buffer> {
-  return sharp({ create: RED }).jpeg().toBuffer();
 }
 
 /** A square of one bit a pixel, made by hand because an encoder would need the memory that it must not cost. */
@@ -78,7 +58,7 @@ it("stores a photo upright, in three sizes, without place and maker, and deletes
   expect((await sharp(sent).metadata()).exif).toBeDefined();
   const called = await makeCall();
   const { photoId } = await send(await makeTester(called), sent);
-  await work();
+  await workOnPhotos();
   for (const [name, height] of [
     ["320.webp", 320],
     ["320.jpg", 320],
@@ -125,7 +105,7 @@ it("takes nothing empty, nothing above 20 MB, nothing twice and not more than 24
   const answers = await Promise.all(Array.from({ length: 30 }, () => send(tester, bytes)));
   expect(answers.filter(({ problem }) => problem === "many")).toHaveLength(7);
   expect(readdirSync(join(folder, "photos", "originals"))).toHaveLength(24);
-  await work();
+  await workOnPhotos();
   expect(readdirSync(join(folder, "photos", "originals"))).toEqual([]);
 });
 
@@ -133,7 +113,7 @@ it("shows, changes and deletes nothing for another tester or another designer", 
   const [called, elsewhere] = [await makeCall(), await makeCall()];
   const [owner, other] = [await makeTester(called), await makeTester(called)];
   const { photoId } = await send(owner, await jpeg());
-  await work();
+  await workOnPhotos();
   await expect(send(other, await jpeg(), photoId)).rejects.toMatchObject({ code: "not-found" });
   await deleteOwnPhoto(other, photoId);
   expect((await readOwnPhotos(other)).photos).toEqual([]);
@@ -148,7 +128,7 @@ it("lets a tester withdraw what they allowed after the call is closed, and tells
   const called = await makeCall();
   const tester = await makeTester(called);
   await send(tester, await jpeg());
-  await work();
+  await workOnPhotos();
   await storeConsent(tester, ["pattern_page", "social_media"]);
   expect((await readSheetPhotos(called.call))[0]?.allowed).toEqual(["pattern_page", "social_media"]);
   await database().call.update({ where: { id: tester.callId }, data: { status: "closed", closedAt: new Date() } });
@@ -192,15 +172,20 @@ it("deletes the files of a deleted photo, and of a person who deletes their data
   const tester = await makeTester(called);
   const [one, other] = [await send(tester, await jpeg()), await send(tester, await jpeg())];
   await storeConsent(tester, ["pattern_page"]);
-  await work();
+  await workOnPhotos();
   await deleteOwnPhoto(tester, one.photoId);
-  await work();
+  // Whoever had used it is asked to take it down.
+  expect(await openWithdrawals(called.call)).toMatchObject([{ use: "pattern_page", view: "front" }]);
+  await workOnPhotos();
   expect(await readPicture(one.photoId, "320.jpg")).toBeNull();
   expect(await readPicture(other.photoId, "320.jpg")).not.toBeNull();
   await forgetTester(tester);
-  await work();
+  await workOnPhotos();
   expect(readdirSync(join(folder, "photos", "pictures"))).not.toContain(other.photoId);
-  expect(await openWithdrawals(called.call)).toMatchObject([{ name: null, use: "pattern_page" }]);
+  expect(await openWithdrawals(called.call)).toMatchObject([
+    { name: null, use: "pattern_page", view: "front" },
+    { name: null, use: "pattern_page", view: null },
+  ]);
 });
 
 it("deletes what was sent an hour ago, whatever became of it, and then says that it is gone", async () => {
@@ -209,7 +194,7 @@ it("deletes what was sent an hour ago, whatever became of it, and then says that
   utimesSync(join(folder, "photos", "originals", photoId), before, before);
   await sweepOriginals();
   expect(await readOriginal(photoId)).toBeNull();
-  await work();
+  await workOnPhotos();
   const { reason } = await database().photo.findUniqueOrThrow({ where: { id: photoId } });
   expect(reason).toBe("This photo was not stored whole. Send it again.");
 });

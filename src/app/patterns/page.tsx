@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import { ArchivedLink } from "@/features/calls/components/archived-link";
-import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
+import { NewPatternLinks, NoPatterns } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
+import { PatternCards } from "@/app/pattern-cards";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your patterns" };
@@ -16,7 +17,7 @@ export default async function PatternsPage() {
         <NoPatterns />
       ) : (
         <>
-          <PatternList patterns={patterns} />
+          <PatternCards patterns={patterns} />
           <p className="mt-6">
             <ArchivedLink count={archivedCount} />
           </p>

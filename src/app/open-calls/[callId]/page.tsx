@@ -3,7 +3,10 @@ import { chosenSize } from "@/features/recruiting/listing/open-call/chosen-size"
 import { OpenCallView } from "@/features/recruiting/listing/open-call/open-call-view";
 import { openCallSentence } from "@/features/recruiting/listing/open-call/open-call-copy";
 import { publishedCall } from "@/features/recruiting/listing/access";
-import { loadOpenCall } from "@/features/recruiting/listing/loaders";
+import { loadOpenCall, type OpenCallPage } from "@/features/recruiting/listing/loaders";
+import { callAccess } from "@/features/calls/access";
+import { readPreviewedSample, readPublicSample, type SamplePhoto } from "@/features/testing/photos/sample-data";
+import { SampleGallery } from "@/features/testing/photos/sample-gallery";
 import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
 import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
 import { yarnForReader } from "@/features/results/yarn/yarn-for-tester-data";
@@ -27,7 +30,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   };
 }
 
-export default async function OpenCallPage({ params, searchParams }: Props) {
+export default async function PublicCallPage({ params, searchParams }: Props) {
   const page = await loadOpenCall((await params).callId);
   const { listing, viewer } = page;
   const query = await searchParams;
@@ -37,11 +40,18 @@ export default async function OpenCallPage({ params, searchParams }: Props) {
     size === undefined || listing.taking === "preview"
       ? []
       : await yarnForReader(await publishedCall(listing.callId), size.id);
+  const photos = await sampleFor(page);
   return (
     <OpenCallView
       {...{ page, unit, size }}
+      photos={photos.length === 0 ? null : <SampleGallery photos={photos} patternName={listing.pattern.name} />}
       drawing={<PieceGlance pattern={listing.pattern} unit={unit} />}
       yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}
     />
   );
+}
+
+async function sampleFor({ listing: { callId, taking }, viewer }: OpenCallPage): Promise<SamplePhoto[]> {
+  if (taking !== "preview") return await readPublicSample(await publishedCall(callId));
+  return viewer === null ? [] : await readPreviewedSample(await callAccess(viewer, callId, "viewer"));
 }

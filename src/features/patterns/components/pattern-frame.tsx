@@ -6,7 +6,7 @@ import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
 import { craftWord, sizesWords } from "../pattern-copy";
 
-type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "errata" | "people";
+type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "photos" | "revisions" | "errata" | "people";
 
 interface PatternFrameProps {
   readonly page: PatternPage;
@@ -28,6 +28,7 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
       : []),
     { key: "pieces", href: `${home}/pieces`, label: "Pieces" },
     { key: "edit", href: `${home}/edit`, label: page.mayEdit ? "Edit" : "Numbers" },
+    { key: "photos", href: `${home}/photos`, label: "Photos" },
     { key: "revisions", href: `${home}/revisions`, label: "Revisions" },
     { key: "errata", href: `${home}/errata`, label: "Errata" },
     { key: "people", href: `${home}/people`, label: "People" },

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import { ButtonLink } from "@/ui/button";
 import { Day } from "@/ui/day";
 import { EmptyState } from "@/ui/empty-state";
@@ -32,19 +33,25 @@ export function NoPatterns() {
   );
 }
 
-export function PatternList({ patterns }: { readonly patterns: readonly PatternSummary[] }) {
+interface PatternListProps {
+  readonly patterns: readonly PatternSummary[];
+  /** The designer's photo of a pattern; null where there is none, and its drawing is shown. */
+  readonly photoOf: (pattern: PatternSummary) => ReactNode;
+}
+
+export function PatternList({ patterns, photoOf }: PatternListProps) {
   return (
     <ul className="grid gap-5 lg:grid-cols-2">
       {patterns.map((pattern) => (
         <li key={pattern.patternId}>
-          <PatternCard pattern={pattern} />
+          <PatternCard pattern={pattern} photo={photoOf(pattern)} />
         </li>
       ))}
     </ul>
   );
 }
 
-function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
+function PatternCard({ pattern, photo }: { readonly pattern: PatternSummary; readonly photo: ReactNode }) {
   const { name, craft, sizes } = pattern.document;
   return (
     <Sheet className="flex h-full flex-col">
@@ -64,9 +71,7 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
             {pattern.isDemo ? " · invented for the demo" : null}
           </p>
         </div>
-        <div className="shrink-0">
-          <GarmentThumb pattern={pattern.document} />
-        </div>
+        <div className="shrink-0">{photo ?? <GarmentThumb pattern={pattern.document} />}</div>
       </div>
       <div className="h-4 shrink-0" />
       <CallLinks pattern={pattern} />

@@ -11,11 +11,14 @@ export interface PublishedCall extends Proof<"published call"> {
   readonly callId: string;
 }
 
+/** Where clause of every call that everybody may read. */
+export const PUBLISHED = { listing: { publishedAt: { not: null } } } as const satisfies Prisma.CallWhereInput;
+
 /** @throws {AppError} "not-found" if the call does not exist or is not published. */
 export const publishedCall = cache(async (callId: string): Promise<PublishedCall> => {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
   const call = await database().call.findFirst({
-    where: { id: callId, listing: { publishedAt: { not: null } } },
+    where: { id: callId, ...PUBLISHED },
     select: { id: true },
   });
   if (call === null) throw new AppError("not-found");
@@ -24,7 +27,7 @@ export const publishedCall = cache(async (callId: string): Promise<PublishedCall
 
 /** Where clause of the published call, for reading. */
 export function publishedScope({ callId }: PublishedCall): Prisma.CallWhereUniqueInput {
-  return { id: callId, listing: { publishedAt: { not: null } } };
+  return { id: callId, ...PUBLISHED };
 }
 
 /** Where clause of the published call while it takes applications. */

@@ -20,10 +20,12 @@ interface FitPictureSectionProps {
   readonly unit: LengthUnit;
   /** The garment in that size with the answers at the measuring lines. */
   readonly picture: ReactNode;
+  /** Photos of that size's testers, where there are any. */
+  readonly photos: ReactNode;
 }
 
 /** One size at a glance: the garment with testers' answers where each measurement is taken, and the same as a list beside the differences. */
-export function FitPictureSection({ areas, pattern, size, callId, unit, picture }: FitPictureSectionProps) {
+export function FitPictureSection({ areas, pattern, size, callId, unit, picture, photos }: FitPictureSectionProps) {
   return (
     <Section title={`The garment in ${size.label}`} intro={pattern.pieces.length === 0 ? null : <PictureKey />}>
       <div className="mb-5">
@@ -50,6 +52,7 @@ export function FitPictureSection({ areas, pattern, size, callId, unit, picture 
             </ul>
           </div>
         </div>
+        {photos}
       </Sheet>
     </Section>
   );

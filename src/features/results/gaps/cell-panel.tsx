@@ -1,4 +1,5 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import { measure, indexPattern, patternWorking } from "@/engine/prediction";
 import type { Measurement, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
@@ -33,11 +34,13 @@ interface CellPanelProps {
   readonly call: PanelCall;
   readonly unit: LengthUnit;
   readonly closeHref: string;
+  /** Photos of its size's testers, where there are any. */
+  readonly photos: ReactNode;
 }
 
-/** An open cell: its verdict in a sentence, how it is calculated, and its testers from target to reading. */
+/** An open cell: its verdict in a sentence, how it is calculated, its testers from target to reading, and their photos. */
 export function CellPanel(props: CellPanelProps) {
-  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref } = props;
+  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref, photos } = props;
   const { page, pages } = opened.list;
   const pictures = opened.readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
   const scale = stepScale(
@@ -86,11 +89,12 @@ export function CellPanel(props: CellPanelProps) {
         </ul>
       )}
       <Paging label="Pages of testers" {...{ page, pages }} hrefOf={hrefOfTesters} />
+      {photos}
     </section>
   );
 }
 
-interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "opened" | "hrefOfTesters"> {
+interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "opened" | "hrefOfTesters" | "photos"> {
   readonly designCm: number;
 }
 

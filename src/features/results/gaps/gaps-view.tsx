@@ -27,15 +27,17 @@ interface GapsViewProps {
   readonly unit: LengthUnit;
   /** How the revision just saved changes the reading of reports, in a sentence. */
   readonly readingNote?: string;
+  /** Photos of the open cell's size, where there are any. */
+  readonly photos: ReactNode;
 }
 
 /** The Differences page: a summary sentence, the rulers or the numbers, and the open cell. */
-export function GapsView({ results, opened, query, call, unit, readingNote = "" }: GapsViewProps) {
+export function GapsView({ results, opened, query, call, unit, readingNote = "", photos }: GapsViewProps) {
   const { pattern, differences } = results;
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
-  const panel = openedPanel({ results, opened, query, call, unit }, board);
+  const panel = openedPanel({ results, opened, query, call, unit, photos }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -102,7 +104,7 @@ function GapPaging({ query, callId, page, pages }: GapPagingProps) {
   );
 }
 
-function openedPanel({ results, opened, query, call, unit }: GapsViewProps, board: GapBoard) {
+function openedPanel({ results, opened, query, call, unit, photos }: GapsViewProps, board: GapBoard) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
   const cell = row?.cells.find(({ key }) => key === query.cell);
   if (row === undefined || cell === undefined) return null;
@@ -110,7 +112,7 @@ function openedPanel({ results, opened, query, call, unit }: GapsViewProps, boar
   const { pattern, differences } = results;
   return (
     <CellPanel
-      {...{ cell, pattern, opened, call, unit, closeHref }}
+      {...{ cell, pattern, opened, call, unit, closeHref, photos }}
       hrefOfTesters={(testers) => gapAddress(call.callId, query, { testers })}
       causes={differences.causes}
       measurement={row.measurement}

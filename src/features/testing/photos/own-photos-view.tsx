@@ -1,13 +1,13 @@
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { WatchFor } from "@/ui/watch-for";
 import type { TesterRead } from "../home/data";
 import { ConsentForm } from "./consent-form";
 import { OwnPhotoList } from "./own-photos";
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import type { OwnPhotos } from "./photo-data";
 import { PhotoForm } from "./photo-form";
-import { MAX_PHOTOS, type PhotoProblem } from "./photo-schema";
-import { RefreshWhilePreparing } from "./refresh-while-preparing";
+import { MAX_PHOTOS, PHOTO_VIEWS, type PhotoProblem } from "./photo-schema";
 
 interface OwnPhotosViewProps {
   readonly tester: Pick<TesterRead, "testerId" | "creditName" | "stoppedAt" | "call">;
@@ -26,7 +26,7 @@ export function OwnPhotosView({ tester, own: { photos, allowed, isOfChild }, pro
       {problem === undefined ? null : <Notice tone="problem" title={PROBLEM_SENTENCES[problem]} />}
       {maySend ? (
         <div className="mb-10">
-          <PhotoForm {...{ testerId, formKey }} stored={photos.length} />
+          <PhotoForm owner={{ testerId }} views={PHOTO_VIEWS} stored={photos.length} formKey={formKey} />
         </div>
       ) : (
         <p className="mb-6">
@@ -44,7 +44,9 @@ export function OwnPhotosView({ tester, own: { photos, allowed, isOfChild }, pro
             <OwnPhotoList testerId={testerId} photos={photos} />
           </>
         )}
-        {photos.some(({ state }) => state === "received") ? <RefreshWhilePreparing /> : null}
+        {photos.some(({ state }) => state === "received") ? (
+          <WatchFor address={`/testing/${testerId}/photos/state`} />
+        ) : null}
       </Section>
       <Section
         title="Who may use your photos"

@@ -2,7 +2,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { deletePhoto } from "./photo-actions";
 import { VIEW_LABELS } from "./photo-copy";
 import type { OwnPhoto } from "./photo-data";
-import { PhotoImage } from "./photo-image";
+import { StoredPhoto } from "./stored-photo";
 
 interface OwnPhotoListProps {
   readonly testerId: string;
@@ -15,7 +15,7 @@ export function OwnPhotoList({ testerId, photos }: OwnPhotoListProps) {
     <ul aria-label="Your photos" className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))] gap-4">
       {photos.map((photo, index) => (
         <li key={photo.photoId} className="min-w-0">
-          <Shown photo={photo} />
+          <StoredPhoto {...photo} alt={`Your photo: ${VIEW_LABELS[photo.view]}`} />
           <p className="mt-1 font-semibold">{VIEW_LABELS[photo.view]}</p>
           {photo.note === "" ? null : (
             <p dir="auto" className="text-sm wrap-anywhere">
@@ -34,21 +34,4 @@ export function OwnPhotoList({ testerId, photos }: OwnPhotoListProps) {
       ))}
     </ul>
   );
-}
-
-function Shown({ photo: { photoId, state, reason, view } }: { readonly photo: OwnPhoto }) {
-  switch (state) {
-    case "received":
-      return <p className="grid aspect-square place-items-center bg-band p-2 text-center text-sm">Being prepared …</p>;
-    case "failed":
-      return (
-        <p className="aspect-square overflow-auto bg-thread-tint p-2 text-sm wrap-anywhere">
-          <span className="font-semibold">▲ Not stored.</span> {reason}
-        </p>
-      );
-    case "ready":
-      return (
-        <PhotoImage photoId={photoId} width="9rem" alt={`Your photo: ${VIEW_LABELS[view]}`} shape="aspect-square" />
-      );
-  }
 }

@@ -1,18 +1,22 @@
 import "server-only";
 import { z } from "zod";
 import { callAccess, callScope } from "@/features/calls/access";
+import { patternAccess, patternScope } from "@/features/patterns/access";
+import { PUBLISHED } from "@/features/recruiting/listing/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
-import { optionalViewer } from "@/server/viewer";
+import { optionalViewer, type Viewer } from "@/server/viewer";
 import { testerAccess, testerScope } from "../home/access";
 
-/** Proof that somebody may see a photo: the tester whose it is, or whoever has a part in the test's pattern. */
+/** Proof that somebody may see a photo: the tester whose it is, whoever has a part in its pattern, or everybody. */
 export interface PhotoAccess extends Proof<"photo"> {
   readonly photoId: string;
-  /** Where clause of the tester whose it is, by the proof of whoever asks. */
-  readonly tester: Prisma.TesterWhereInput;
+  /** Where clause of whose it is, by the proof of whoever asks. */
+  readonly owner: Prisma.PhotoWhereInput;
+  /** Everybody may see it, because it is of a designer's sample and on the page of a published call. */
+  readonly isPublic: boolean;
 }
 
 /** @throws {AppError} "not-found" where there is no such photo, or it is not for whoever asks. */
@@ -20,20 +24,35 @@ export async function photoAccess(photoId: string): Promise<PhotoAccess> {
   if (!z.uuid().safeParse(photoId).success) throw new AppError("not-found");
   const row = await database().photo.findUnique({
     where: { id: photoId },
-    select: { testerId: true, tester: { select: { callId: true } } },
+    select: { patternId: true, tester: { select: { id: true, callId: true } } },
   });
-  if (row === null) throw new AppError("not-found");
-  const own = await testerAccess(row.testerId).catch(nullWhereNotFound);
-  if (own !== null) return { photoId, tester: testerScope(own) } as PhotoAccess;
+  if (row?.patternId != null) return await samplePhotoAccess(photoId, row.patternId);
+  if (row?.tester == null) throw new AppError("not-found");
+  const { id: testerId, callId } = row.tester;
+  const own = await testerAccess(testerId).catch(nullWhereNotFound);
+  if (own !== null) return { photoId, owner: { tester: testerScope(own) }, isPublic: false } as PhotoAccess;
+  const call = callScope(await callAccess(await someViewer(), callId, "viewer"));
+  return { photoId, owner: { tester: { id: testerId, call } }, isPublic: false } as PhotoAccess;
+}
+
+async function samplePhotoAccess(photoId: string, patternId: string): Promise<PhotoAccess> {
+  const open = { pattern: { id: patternId, calls: { some: PUBLISHED } } };
+  if ((await database().photo.count({ where: { id: photoId, ...open } })) > 0)
+    return { photoId, owner: open, isPublic: true } as PhotoAccess;
+  const pattern = patternScope(await patternAccess(await someViewer(), patternId, "viewer"));
+  return { photoId, owner: { pattern }, isPublic: false } as PhotoAccess;
+}
+
+/** @throws {AppError} "not-found" where nobody is signed in. */
+async function someViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
   if (viewer === null) throw new AppError("not-found");
-  const call = await callAccess(viewer, row.tester.callId, "viewer");
-  return { photoId, tester: { id: row.testerId, call: callScope(call) } } as PhotoAccess;
+  return viewer;
 }
 
 /** Where clause of the photo that was proved. */
-export function photoScope({ photoId, tester }: PhotoAccess): Prisma.PhotoWhereInput {
-  return { id: photoId, tester };
+export function photoScope({ photoId, owner }: PhotoAccess): Prisma.PhotoWhereInput {
+  return { id: photoId, ...owner };
 }
 
 function nullWhereNotFound(error: unknown): null {

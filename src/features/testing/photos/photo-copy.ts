@@ -29,8 +29,23 @@ export function allowedWords(uses: readonly PhotoUse[], creditName: string | nul
   return `May be shown ${where}, ${creditName ? `credited as ${creditName}` : "without a name"}`;
 }
 
-/** What a designer has to do once a use is no longer allowed. */
-export function withdrawalWords(name: string | null, use: PhotoUse): string {
+/** What a photo of a designer's sample shows, for those who cannot see it. @param note the designer's own description, "" for none. */
+export function sampleAlt({ view, note }: { readonly view: PhotoView; readonly note: string }, name: string): string {
+  return note === "" ? `${name}: ${VIEW_LABELS[view].toLowerCase()}` : note;
+}
+
+interface WithdrawnUse {
+  /** Null where nothing of the tester is stored any more. */
+  readonly name: string | null;
+  readonly use: PhotoUse;
+  /** Of the one photo that they deleted; null where all their photos are meant. */
+  readonly view: PhotoView | null;
+}
+
+/** What a designer has to do once a use is no longer allowed, or a photo that they might have used is deleted. */
+export function withdrawalWords({ name, use, view }: WithdrawnUse): string {
   const who = name ?? "A tester who deleted their data";
+  if (view !== null)
+    return `${who} deleted a photo (${VIEW_LABELS[view].toLowerCase()}) that they had allowed ${USE_WORDS[use]}. Take it down where you used it.`;
   return `${who} no longer allows their photos ${USE_WORDS[use]}. Take them down where you used them.`;
 }

@@ -4,20 +4,24 @@ import { useState, type SyntheticEvent } from "react";
 import { Button } from "@/ui/button";
 import { Field, TextInput } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
+import { ChosenPhotos, type ChosenPhoto } from "./chosen-photos";
 import { PROBLEM_SENTENCES, VIEW_LABELS } from "./photo-copy";
 import {
   MAX_PHOTO_BYTES,
   MAX_PHOTO_NOTE_LENGTH,
   MAX_PHOTOS,
-  PHOTO_VIEWS,
+  type PhotoOwnerId,
   type PhotoProblem,
   type PhotoView,
 } from "./photo-schema";
 import type { PhotoToSend } from "./send-photo";
+import { SendingPhotos } from "./sending-photos";
 import { usePhotoQueue, type QueuedPhoto } from "./use-photo-queue";
 
 interface PhotoFormProps {
-  readonly testerId: string;
+  readonly owner: PhotoOwnerId;
+  /** What the photos may show. */
+  readonly views: readonly PhotoView[];
   /** How many are stored already. */
   readonly stored: number;
   /** Makes the ids of what is sent without scripts. */
@@ -25,53 +29,65 @@ interface PhotoFormProps {
 }
 
 /** Chooses photos and sends them, each with its progress. Works without scripts, too. */
-export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
+export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
   const { queue, add } = usePhotoQueue();
-  const [view, setView] = useState<PhotoView>("front");
+  const [chosen, setChosen] = useState<readonly ChosenPhoto[]>([]);
   const [problem, setProblem] = useState<PhotoProblem | null>(null);
   const send = (event: SyntheticEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = event.currentTarget;
     const fields = new FormData(form);
-    const files = fields.getAll("photo").filter((file) => file instanceof File && file.name !== "") as File[];
+    // Those chosen before scripts ran are not in the list.
+    const photos = chosen.length > 0 ? chosen : fields.getAll("photo").flatMap(asChosen);
     const waiting = queue.filter(({ state }) => state === "waiting" || state === "sending").length;
-    const found = files.length === 0 ? "none" : stored + waiting + files.length > MAX_PHOTOS ? "many" : null;
+    const found = photos.length === 0 ? "none" : stored + waiting + photos.length > MAX_PHOTOS ? "many" : null;
     setProblem(found);
     if (found !== null) return;
     const note = String(fields.get("note") ?? "");
-    const chosen = files.map((file): PhotoToSend => ({ photoId: newId(), testerId, view, note, file }));
-    add(...sorted(chosen));
-    form.reset();
+    const view = views.find((each) => each === fields.get("view")) ?? "front";
+    add(...sorted(photos.map(({ photoId, file }): PhotoToSend => ({ photoId, owner, view, note, file }))));
+    setChosen([]);
+    // What is sent next often shows the same.
+    const input = form.elements.namedItem("photo");
+    if (input instanceof HTMLInputElement) input.value = "";
   };
   return (
     <Sheet>
-      <form method="post" action="/photos/send" encType="multipart/form-data" onSubmit={send} className="grid gap-5">
-        <input type="hidden" name="testerId" value={testerId} />
+      <form
+        method="post"
+        action="/photos/send"
+        encType="multipart/form-data"
+        onSubmit={send}
+        className="group grid gap-5"
+      >
+        {Object.entries(owner).map(([name, value]) => (
+          <input key={name} type="hidden" name={name} value={value} />
+        ))}
         <input type="hidden" name="formKey" value={formKey} />
         <fieldset>
           <legend className="mb-2 font-semibold">What the photos show</legend>
           <div className="grid grid-cols-[repeat(auto-fit,minmax(7rem,1fr))] gap-1.5">
-            {PHOTO_VIEWS.map((each) => (
+            {views.map((each) => (
               <label key={each} className="choice gap-3 px-3 py-2">
-                <input type="radio" name="view" value={each} checked={view === each} onChange={() => setView(each)} />
+                <input type="radio" name="view" value={each} defaultChecked={each === "front"} />
                 <span>{VIEW_LABELS[each]}</span>
               </label>
             ))}
           </div>
         </fieldset>
-        {view === "problem" ? (
+        {/* Without scripts, too, it is there only for a problem. */}
+        <div className="hidden group-has-[[value=problem]:checked]:block">
           <Field id="note" label="What is wrong there">
             <TextInput id="note" name="note" dir="auto" maxLength={MAX_PHOTO_NOTE_LENGTH} />
           </Field>
-        ) : null}
+        </div>
         <div>
           <label htmlFor="photo" className="block font-semibold">
             Photos
           </label>
           <p id="photo-hint" className="mb-2 text-sm text-soft">
             From your camera or your files, several at once: JPEG, PNG or WebP, up to {MAX_PHOTO_BYTES / 1e6} MB each.
-            Where and when they were taken is removed. Crop out faces that should not be seen before you choose the
-            photo.
+            Where and when they were taken is removed. Before you send them, you can crop them or blur a face.
           </p>
           <input
             id="photo"
@@ -80,41 +96,26 @@ export function PhotoForm({ testerId, stored, formKey }: PhotoFormProps) {
             multiple
             accept="image/jpeg,image/png,image/webp"
             aria-describedby="photo-hint photo-problem"
+            onChange={({ target }) => setChosen(Array.from(target.files ?? []).flatMap(asChosen))}
             className="block w-full min-w-0 py-2 file:mr-3 file:min-h-11 file:rounded-md file:border file:border-line-strong file:bg-sheet file:px-4 file:font-semibold"
           />
           <p id="photo-problem" role="alert" className="font-semibold text-thread empty:hidden">
             {problem === null ? null : `▲ ${PROBLEM_SENTENCES[problem]}`}
           </p>
+          <ChosenPhotos photos={chosen} onChange={setChosen} />
         </div>
         <div>
           <Button type="submit">Send photos</Button>
         </div>
       </form>
-      <Queue queue={queue} />
+      <SendingPhotos queue={queue} />
     </Sheet>
   );
 }
 
-function Queue({ queue }: { readonly queue: readonly QueuedPhoto[] }) {
-  if (queue.length === 0) return null;
-  return (
-    <ul aria-label="Photos being sent" aria-live="polite" className="mt-5 grid gap-3">
-      {queue.map(({ photoId, file, state, share, says }) => (
-        <li key={photoId} className="min-w-0">
-          <span className="block truncate text-sm">
-            <bdi>{file.name}</bdi>: {STATE_WORDS[state]}
-          </span>
-          {state === "sending" || state === "waiting" ? (
-            <progress aria-label={`Sending ${file.name}`} value={share} max={1} className="w-full accent-thread" />
-          ) : null}
-          {says === "" ? null : <span className="block text-sm font-semibold text-thread">{says}</span>}
-        </li>
-      ))}
-    </ul>
-  );
+function asChosen(file: FormDataEntryValue): ChosenPhoto[] {
+  return file instanceof File && file.name !== "" ? [{ photoId: newId(), file, isChanged: false }] : [];
 }
-
-const STATE_WORDS = { waiting: "waiting", sending: "sending", sent: "sent", refused: "not sent" } as const;
 
 /** Those to send, and those that need not be sent to be refused. */
 function sorted(chosen: readonly PhotoToSend[]): [PhotoToSend[], QueuedPhoto[]] {

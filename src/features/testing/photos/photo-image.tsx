@@ -7,10 +7,12 @@ interface PhotoImageProps {
   readonly alt: string;
   /** Its shape, into which the photo is cropped. */
   readonly shape: string;
+  /** In sight as soon as the page is. */
+  readonly isFirst?: boolean;
 }
 
 /** A photo that leads to its largest size. */
-export function PhotoImage({ photoId, width, alt, shape }: PhotoImageProps) {
+export function PhotoImage({ photoId, width, alt, shape, isFirst = false }: PhotoImageProps) {
   return (
     <a href={photoAddress(photoId, 1920)}>
       {/* Served through an access check, so Next's image server cannot fetch it. */}
@@ -19,7 +21,7 @@ export function PhotoImage({ photoId, width, alt, shape }: PhotoImageProps) {
         {...photoSources(photoId)}
         sizes={width}
         alt={alt}
-        loading="lazy"
+        loading={isFirst ? "eager" : "lazy"}
         className={`${shape} w-full bg-band object-cover`}
       />
     </a>

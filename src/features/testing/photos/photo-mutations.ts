@@ -1,31 +1,28 @@
 import "server-only";
-import type { ReadableStream } from "node:stream/web";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { patternEditScope } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { deleteOriginal, storeOriginal, TooManyBytes } from "@/server/photo-store";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
 import { isWornByChild } from "./photo-data";
+import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
 
 /**
- * Stores a photo that a tester sends, for the worker to make its sizes. Sent again with the same id, it is stored once.
+ * Stores a photo that is sent, for the worker to make its sizes. Sent again with the same id, it is stored once.
  *
  * @returns why it is not taken; null where it is stored.
- * @throws {AppError} "not-found" where the id is of somebody else's photo.
+ * @throws {AppError} "not-found" where the id is of somebody else's photo, or access was lost in the meantime.
  */
 export async function receivePhoto(
-  access: TesterAccess,
-  { photoId, view, note }: Omit<SentPhoto, "testerId">,
-  body: ReadableStream<Uint8Array>,
+  owner: PhotoOwner,
+  { photoId, view, note }: SentPhoto,
+  body: AsyncIterable<Uint8Array>,
 ): Promise<PhotoProblem | null> {
-  const before = await database().photo.findUnique({ where: { id: photoId }, select: { testerId: true } });
-  if (before !== null) {
-    if (before.testerId !== access.testerId) throw new AppError("not-found");
-    return null;
-  }
-  const refused = await refusal(database(), access);
+  if (await isStored(owner, photoId)) return null;
+  const refused = await refusal(database(), owner);
   if (refused !== null) return refused;
   const bytes = await storedBytes(photoId, body);
   if (bytes === "large" || bytes === 0) {
@@ -33,11 +30,10 @@ export async function receivePhoto(
     return bytes === 0 ? "empty" : bytes;
   }
   const problem = await inTransaction(async (transaction) => {
-    // One after another, so that a tester never has more than the limit.
-    await transaction.$queryRaw`SELECT 1 FROM tester WHERE id = ${access.testerId}::uuid FOR UPDATE`;
-    const full = await refusal(transaction, access);
+    await holdOwner(transaction, owner);
+    const full = await refusal(transaction, owner);
     if (full !== null) return full;
-    const data = { id: photoId, testerId: access.testerId, view, bytes, note: view === "problem" ? note : "" };
+    const data = { id: photoId, ...ownerColumns(owner), view, bytes, note: view === "problem" ? note : "" };
     await transaction.photo.createMany({ data, skipDuplicates: true });
     return null;
   });
@@ -45,7 +41,18 @@ export async function receivePhoto(
   return problem;
 }
 
-async function storedBytes(photoId: string, body: ReadableStream<Uint8Array>): Promise<number | "large"> {
+async function isStored(owner: PhotoOwner, photoId: string): Promise<boolean> {
+  const before = await database().photo.findUnique({
+    where: { id: photoId },
+    select: { testerId: true, patternId: true },
+  });
+  if (before === null) return false;
+  const { testerId, patternId } = ownerColumns(owner);
+  if (before.testerId !== testerId || before.patternId !== patternId) throw new AppError("not-found");
+  return true;
+}
+
+async function storedBytes(photoId: string, body: AsyncIterable<Uint8Array>): Promise<number | "large"> {
   try {
     return await storeOriginal(photoId, body, MAX_PHOTO_BYTES);
   } catch (error) {
@@ -54,18 +61,45 @@ async function storedBytes(photoId: string, body: ReadableStream<Uint8Array>): P
   }
 }
 
-async function refusal(connection: Connection, access: TesterAccess): Promise<"closed" | "many" | null> {
-  const tester = await connection.tester.findUnique({
-    where: { ...openTesterScope(access), stoppedAt: null },
-    select: { _count: { select: { photos: true } } },
-  });
+/** One after another, so that nobody ever has more photos than the limit. */
+async function holdOwner(transaction: Connection, owner: PhotoOwner): Promise<void> {
+  if ("tester" in owner)
+    await transaction.$queryRaw`SELECT 1 FROM tester WHERE id = ${owner.tester.testerId}::uuid FOR UPDATE`;
+  else await transaction.$queryRaw`SELECT 1 FROM pattern WHERE id = ${owner.pattern.patternId}::uuid FOR UPDATE`;
+}
+
+async function refusal(connection: Connection, owner: PhotoOwner): Promise<"closed" | "many" | null> {
+  const select = { _count: { select: { photos: true } } } as const;
+  if ("pattern" in owner) {
+    const pattern = await connection.pattern.findUnique({ where: patternEditScope(owner.pattern), select });
+    if (pattern === null) throw new AppError("not-found");
+    return pattern._count.photos >= MAX_PHOTOS ? "many" : null;
+  }
+  const where = { ...openTesterScope(owner.tester), stoppedAt: null };
+  const tester = await connection.tester.findUnique({ where, select });
   if (tester === null) return "closed";
   return tester._count.photos >= MAX_PHOTOS ? "many" : null;
 }
 
-/** Deletes one of a tester's own photos, after the call is closed, too; its files go with it. */
+/**
+ * Deletes one of a tester's own photos, after the call is closed, too; its files go with it. Each use that they allowed of
+ * it becomes something for the designer to do.
+ */
 export async function deleteOwnPhoto(access: TesterAccess, photoId: string): Promise<void> {
-  await database().photo.deleteMany({ where: { id: photoId, tester: testerScope(access) } });
+  const { testerId, callId } = access;
+  const where = { id: photoId, tester: testerScope(access) };
+  await inTransaction(async (transaction) => {
+    const photo = await transaction.photo.findFirst({
+      where,
+      select: { state: true, view: true, tester: { select: { photoConsents: { select: { use: true } } } } },
+    });
+    const { count } = await transaction.photo.deleteMany({ where });
+    // Nobody saw one that never was ready.
+    if (photo?.state !== "ready" || count === 0) return;
+    const uses = photo.tester?.photoConsents ?? [];
+    const data = uses.map(({ use }) => ({ callId, testerId, use, view: photo.view }));
+    await transaction.photoWithdrawal.createMany({ data });
+  });
 }
 
 /**

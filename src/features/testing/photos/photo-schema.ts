@@ -1,8 +1,12 @@
 import { z } from "zod";
+import { pageNumberSchema } from "@/ui/page-number";
 
 export const PHOTO_VIEWS = ["swatch", "front", "back", "side", "problem"] as const;
 
 export type PhotoView = (typeof PHOTO_VIEWS)[number];
+
+/** What photos of a designer's sample show. */
+export const SAMPLE_VIEWS: readonly PhotoView[] = ["front", "back", "side", "swatch"];
 
 /** What a tester may allow besides that the designer sees their photos. */
 export const PHOTO_USES = ["pattern_page", "social_media"] as const;
@@ -19,18 +23,27 @@ export const MAX_PHOTO_PIXELS = 60_000_000;
 export const MAX_PHOTOS = 24;
 export const MAX_PHOTO_NOTE_LENGTH = 300;
 
+/** Whose photo it is: a tester's, or of the sample of a pattern. */
+export const photoOwnerIdSchema = z.union([z.object({ testerId: z.uuid() }), z.object({ patternId: z.uuid() })]);
+
+export type PhotoOwnerId = z.infer<typeof photoOwnerIdSchema>;
+
 /** A photo as it is sent: what stands beside its bytes. */
 export const sentPhotoSchema = z.object({
-  testerId: z.uuid(),
   photoId: z.uuid(),
   view: z.enum(PHOTO_VIEWS),
-  note: z.string().default("").transform(plainNote),
+  note: z.string().default("").transform(photoNote),
 });
 
 export type SentPhoto = z.infer<typeof sentPhotoSchema>;
 
-function plainNote(text: string): string {
-  return text.toWellFormed().replaceAll("\0", "").trim().slice(0, MAX_PHOTO_NOTE_LENGTH);
+/** A text as it is stored beside a photo: one line, not too long. */
+export function photoNote(text: string): string {
+  return text
+    .toWellFormed()
+    .replaceAll(/[\0\s]+/g, " ")
+    .trim()
+    .slice(0, MAX_PHOTO_NOTE_LENGTH);
 }
 
 /** The query of a stored photo's address. */
@@ -42,12 +55,15 @@ export const photoSizeSchema = z
 export const photoSheetQuerySchema = z.object({
   size: z.string().max(200).optional().catch(undefined),
   view: z.enum(PHOTO_VIEWS).optional().catch(undefined),
+  page: pageNumberSchema,
 });
+
+export type PhotoSheetQuery = z.infer<typeof photoSheetQuerySchema>;
 
 /** Why a photo is not taken. */
 export const PHOTO_PROBLEMS = ["empty", "many", "large", "closed", "none"] as const;
 
 export type PhotoProblem = (typeof PHOTO_PROBLEMS)[number];
 
-/** The query of the tester's page. */
+/** The query of a page on which photos are sent. */
 export const ownPhotosQuerySchema = z.object({ problem: z.enum(PHOTO_PROBLEMS).optional().catch(undefined) });

@@ -16,10 +16,11 @@ export interface SheetPhoto {
   readonly allowed: readonly PhotoUse[];
 }
 
-/** Every photo of a call's testers that is ready, testers in the call's order. */
-export async function readSheetPhotos(access: CallAccess): Promise<SheetPhoto[]> {
+/** Every photo of a call's testers, or of those who make one size, that is ready, testers in the call's order. */
+export async function readSheetPhotos(access: CallAccess, size?: string): Promise<SheetPhoto[]> {
+  const ofSize = size === undefined ? {} : { size };
   const rows = await database().photo.findMany({
-    where: { state: "ready", tester: { call: callScope(access) } },
+    where: { state: "ready", tester: { ...ofSize, call: callScope(access) } },
     orderBy: [{ tester: { position: "asc" } }, { createdAt: "asc" }, { id: "asc" }],
     select: {
       ...{ id: true, view: true, note: true },
@@ -32,11 +33,15 @@ export async function readSheetPhotos(access: CallAccess): Promise<SheetPhoto[]>
       },
     },
   });
-  return rows.map(({ id, view, note, tester: { code, contact, photoConsents, ...tester } }) => ({
-    ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
-    ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
-    allowed: photoConsents.map(({ use }) => use),
-  }));
+  return rows.flatMap(({ id, view, note, tester }) => {
+    if (tester === null) return [];
+    const { code, contact, photoConsents } = tester;
+    return {
+      ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
+      ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
+      allowed: photoConsents.map(({ use }) => use),
+    };
+  });
 }
 
 export interface Withdrawal {
@@ -44,6 +49,8 @@ export interface Withdrawal {
   /** Null where nothing of the tester is stored any more. */
   readonly name: string | null;
   readonly use: PhotoUse;
+  /** Of the one photo that they deleted; null where all their photos are meant. */
+  readonly view: PhotoView | null;
 }
 
 /** What testers no longer allow, and the designer has not yet taken down. */
@@ -51,11 +58,15 @@ export async function openWithdrawals(access: CallAccess): Promise<Withdrawal[]>
   const rows = await database().photoWithdrawal.findMany({
     where: open(access),
     orderBy: [{ withdrawnAt: "asc" }, { id: "asc" }],
-    select: { id: true, use: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
+    select: {
+      id: true,
+      use: true,
+      view: true,
+      tester: { select: { code: true, contact: { select: { name: true } } } },
+    },
   });
-  return rows.map(({ id, use, tester }) => ({
-    withdrawalId: id,
-    use,
+  return rows.map(({ id, use, view, tester }) => ({
+    ...{ withdrawalId: id, use, view },
     name: tester === null ? null : (tester.contact?.name ?? tester.code),
   }));
 }

@@ -1,45 +1,41 @@
 import Link from "next/link";
-import { callPageHref } from "@/features/calls/call-pages";
 import type { PatternDocument } from "@/engine/pattern";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
 import { PhotoImage } from "./photo-image";
-import { PHOTO_VIEWS, type PhotoView } from "./photo-schema";
+import { PHOTO_VIEWS, type PhotoSheetQuery, type PhotoView } from "./photo-schema";
 import type { SheetPhoto } from "./photo-sheet-data";
+import { sheetHref, sheetPage } from "./sheet-page";
 
 interface PhotoSheetProps {
   readonly callId: string;
   readonly photos: readonly SheetPhoto[];
   readonly sizes: PatternDocument["sizes"];
-  /** Shown alone; left out: all. */
-  readonly size?: string | undefined;
-  readonly view?: PhotoView | undefined;
+  readonly query: PhotoSheetQuery;
 }
 
-/** Every photo of a test, by size and by what it shows. */
-export function PhotoSheet({ callId, photos, sizes, size, view }: PhotoSheetProps) {
+/** The photos of a test, by size and by what they show, a page at a time. */
+export function PhotoSheet({ callId, photos, sizes, query }: PhotoSheetProps) {
   if (photos.length === 0)
     return (
       <EmptyState title="No photos yet">
         <p>Testers can add photos of their swatch and their garment to their report. They appear here, by size.</p>
       </EmptyState>
     );
-  const withPhotos = sizes.filter(({ id }) => photos.some((photo) => photo.size === id));
-  const groups = withPhotos
-    .filter(({ id }) => size === undefined || id === size)
-    .map(({ id, label }) => ({
-      ...{ id, label },
-      photos: PHOTO_VIEWS.filter((each) => view === undefined || each === view).flatMap((each) =>
-        photos.filter((photo) => photo.size === id && photo.view === each),
-      ),
-    }))
-    .filter((group) => group.photos.length > 0);
+  const { sizes: withPhotos, groups, matching, list } = sheetPage(photos, sizes, query);
   return (
     <>
-      <Filters {...{ callId, size, view }} sizes={withPhotos} />
-      {groups.length === 0 ? <p className="text-soft">No photos match. Choose another size or view.</p> : null}
+      <Filters {...{ callId, query }} sizes={withPhotos} />
+      <p className="numbers mb-6 text-soft">
+        {matching === 0
+          ? "No photos match. Choose another size or view."
+          : matching === 1
+            ? "1 photo"
+            : `${matching} photos`}
+      </p>
       {groups.map((group) => (
         <Section key={group.id} title={`Size ${group.label}`}>
           <ul
@@ -52,22 +48,17 @@ export function PhotoSheet({ callId, photos, sizes, size, view }: PhotoSheetProp
           </ul>
         </Section>
       ))}
+      <Paging label="Pages of photos" {...list} hrefOf={(page) => sheetHref(callId, { ...query, page })} />
     </>
   );
 }
 
-function Filters({ callId, sizes, size, view }: Omit<PhotoSheetProps, "photos">) {
-  const hrefOf = (to: { size: string | undefined; view: PhotoView | undefined }) => {
-    const query = new URLSearchParams();
-    if (to.size !== undefined) query.set("size", to.size);
-    if (to.view !== undefined) query.set("view", to.view);
-    return `${callPageHref(callId, "photos")}?${query.toString()}`;
-  };
+function Filters({ callId, sizes, query: { size, view } }: Omit<PhotoSheetProps, "photos">) {
   const sizeChoice = (id: string | undefined, label: string) => ({
-    ...{ href: hrefOf({ size: id, view }), label, current: id === size },
+    ...{ href: sheetHref(callId, { size: id, view }), label, current: id === size },
   });
   const viewChoice = (id: PhotoView | undefined, label: string) => ({
-    ...{ href: hrefOf({ size, view: id }), label, current: id === view },
+    ...{ href: sheetHref(callId, { size, view: id }), label, current: id === view },
   });
   return (
     <div className="mb-8 grid gap-3">

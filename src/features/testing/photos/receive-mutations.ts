@@ -1,10 +1,10 @@
 import "server-only";
 import type { ReadableStream } from "node:stream/web";
 import { AppError } from "@/server/errors";
-import { testerAccess } from "../home/access";
+import { photoOwner } from "./photo-owner-access";
 import { receivePhoto } from "./photo-mutations";
-import { sentPhotoSchema, type PhotoProblem } from "./photo-schema";
-import { sentForm } from "./sent-form";
+import { photoOwnerIdSchema, sentPhotoSchema, type PhotoOwnerId, type PhotoProblem } from "./photo-schema";
+import { readSentForm } from "./sent-form";
 
 /** Takes the photos of a request: one as its body, as our script sends it, or several in a form without scripts. */
 export async function receiveRequest(request: Request): Promise<Response> {
@@ -12,29 +12,33 @@ export async function receiveRequest(request: Request): Promise<Response> {
   try {
     return isForm ? await receiveForm(request) : await receiveBody(request);
   } catch (error) {
-    if (error instanceof AppError && error.code === "not-found") return new Response(null, { status: 404 });
+    // Who may not send is told no more than who asks for what never was.
+    if (error instanceof AppError) return new Response(null, { status: 404 });
     throw error;
   }
 }
 
 async function receiveBody(request: Request): Promise<Response> {
   const query = Object.fromEntries(new URL(request.url).searchParams);
-  const { testerId, ...photo } = sentPhotoSchema.safeParse(query).data ?? refuse();
-  const access = await testerAccess(testerId);
-  const problem = request.body === null ? "empty" : await receivePhoto(access, photo, streamOf(request.body));
+  const photo = sentPhotoSchema.safeParse(query).data ?? refuse();
+  const owner = await photoOwner(photoOwnerIdSchema.safeParse(query).data ?? refuse());
+  const problem = request.body === null ? "empty" : await receivePhoto(owner, photo, piecesOf(request.body));
   return new Response(problem, { status: problem === null ? 204 : 422 });
 }
 
 async function receiveForm(request: Request): Promise<Response> {
-  const { testerId, photos } = sentForm(await request.formData()) ?? refuse();
-  const access = await testerAccess(testerId);
-  let problem: PhotoProblem | null = photos.length === 0 ? "none" : null;
-  for (const { photo, file } of photos) {
-    const found = file.size === 0 ? "empty" : await receivePhoto(access, photo, streamOf(file.stream()));
-    problem ??= found;
-  }
-  const search = problem === null ? "" : `?problem=${problem}`;
-  return new Response(null, { status: 303, headers: { Location: `/testing/${testerId}/photos${search}` } });
+  const problems: (PhotoProblem | null)[] = [];
+  const id = await readSentForm(request, async ({ owner, photo, body }) => {
+    problems.push(await receivePhoto(await photoOwner(owner), photo, body));
+  });
+  if (id === null) return refuse();
+  const problem = problems.length === 0 ? "none" : problems.find((each) => each !== null);
+  const search = problem == null ? "" : `?problem=${problem}`;
+  return new Response(null, { status: 303, headers: { Location: `${pageOf(id)}${search}` } });
+}
+
+function pageOf(id: PhotoOwnerId): string {
+  return "testerId" in id ? `/testing/${id.testerId}/photos` : `/patterns/${id.patternId}/photos`;
 }
 
 function refuse(): never {
@@ -42,6 +46,6 @@ function refuse(): never {
 }
 
 /** The web's stream as Node's types have it; they are the same. */
-function streamOf(body: globalThis.ReadableStream<Uint8Array>): ReadableStream<Uint8Array> {
+function piecesOf(body: globalThis.ReadableStream<Uint8Array>): AsyncIterable<Uint8Array> {
   return body as ReadableStream<Uint8Array>;
 }

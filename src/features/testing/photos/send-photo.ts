@@ -1,10 +1,10 @@
 import { PROBLEM_SENTENCES } from "./photo-copy";
-import { PHOTO_PROBLEMS, type PhotoView } from "./photo-schema";
+import { PHOTO_PROBLEMS, type PhotoOwnerId, type PhotoView } from "./photo-schema";
 
 export interface PhotoToSend {
   /** Stays the same however often it is sent. */
   readonly photoId: string;
-  readonly testerId: string;
+  readonly owner: PhotoOwnerId;
   readonly view: PhotoView;
   readonly note: string;
   readonly file: File;
@@ -14,30 +14,31 @@ export type SentPhotoAnswer =
   { readonly status: "sent" } | { readonly status: "refused"; readonly says: string } | { readonly status: "cut-off" };
 
 const LOST = "You no longer have access to this test on this device. Open your link again.";
+const SAMPLE_LOST = "You can no longer add photos to this pattern. Reload the page to see why.";
 
 /** Sends a photo once. @param onProgress told how much of it is sent, 0 to 1. */
 export function sendPhoto(
-  { file, photoId, testerId, view, note }: PhotoToSend,
+  { file, photoId, owner, view, note }: PhotoToSend,
   onProgress: (share: number) => void,
 ): Promise<SentPhotoAnswer> {
   return new Promise((resolve) => {
     const request = new XMLHttpRequest();
-    const query = new URLSearchParams({ testerId, photoId, view, note });
+    const query = new URLSearchParams({ ...owner, photoId, view, note });
     request.open("POST", `/photos/send?${query.toString()}`);
     request.setRequestHeader("Content-Type", "application/octet-stream");
     request.upload.onprogress = ({ loaded, total }) => onProgress(total === 0 ? 0 : loaded / total);
     request.onerror = () => resolve({ status: "cut-off" });
     request.ontimeout = () => resolve({ status: "cut-off" });
     request.onabort = () => resolve({ status: "cut-off" });
-    request.onload = () => resolve(answerOf(request));
+    request.onload = () => resolve(answerOf(request, "testerId" in owner ? LOST : SAMPLE_LOST));
     request.send(file);
   });
 }
 
-function answerOf({ status, responseText }: XMLHttpRequest): SentPhotoAnswer {
+function answerOf({ status, responseText }: XMLHttpRequest, lost: string): SentPhotoAnswer {
   if (status >= 200 && status < 300) return { status: "sent" };
   if (status >= 500) return { status: "cut-off" };
   if (status === 413) return { status: "refused", says: PROBLEM_SENTENCES.large };
   const problem = PHOTO_PROBLEMS.find((each) => responseText === each);
-  return { status: "refused", says: problem === undefined ? LOST : PROBLEM_SENTENCES[problem] };
+  return { status: "refused", says: problem === undefined ? lost : PROBLEM_SENTENCES[problem] };
 }

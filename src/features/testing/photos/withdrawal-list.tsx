@@ -16,8 +16,8 @@ export function WithdrawalList({ callId, withdrawals, mayEdit }: WithdrawalListP
   return (
     <Section title="Take down">
       <ul aria-label="Photos to take down" className="grid gap-4">
-        {withdrawals.map(({ withdrawalId, name, use }) => {
-          const words = withdrawalWords(name, use);
+        {withdrawals.map(({ withdrawalId, ...withdrawn }) => {
+          const words = withdrawalWords(withdrawn);
           return (
             <li key={withdrawalId} className="grid gap-2 border-l-4 border-thread pl-4 wrap-anywhere">
               <p>{words}</p>

@@ -10,6 +10,6 @@ export async function withdrawalSteps(access: CallAccess): Promise<NextStep[]> {
   const message =
     many === 1
       ? "A tester no longer allows a use of their photos."
-      : `Testers no longer allow ${many} uses of their photos.`;
+      : `There are ${many} uses of photos that testers no longer allow.`;
   return [{ page: "photos", message, link: "See what to take down" }];
 }

@@ -10,6 +10,7 @@ import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { PhotosInSize } from "../photos-in-size";
 import { pageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: CALL_PAGES.differences.name };
@@ -21,12 +22,14 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const { patternId } = loaded.call;
   const evidence = query.saved === undefined ? null : await loadEvidence(patternId, query.saved);
   const opened = await openedCell(loaded.access, found.results, query);
+  const size = loaded.revision.document.sizes.find(({ id }) => id === query.cell?.split(".")[0]);
   return (
     <CallPage loaded={loaded} page="differences">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => (
           <GapsView
             {...{ results, query, opened }}
+            photos={size === undefined ? null : <PhotosInSize access={loaded.access} size={size} />}
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
             readingNote={instructionErrorCopy(evidence?.instructionErrors ?? [], results.pattern)}

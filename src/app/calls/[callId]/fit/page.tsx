@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import { FitMark } from "@/features/results/fit/fit-mark";
 import { FitPictureSection } from "@/features/results/fit/fit-picture-section";
@@ -17,6 +18,7 @@ import { GarmentPicture } from "@/features/patterns/drawing/garment-picture";
 import { TroublePlaces } from "@/features/testing/questions/components/trouble-places";
 import { troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
+import { PhotosInSize } from "../photos-in-size";
 
 export const metadata: Metadata = { title: CALL_PAGES.fit.name };
 
@@ -56,7 +58,8 @@ function Fit({ loaded, results, remarks, asked }: FitProps) {
   if (size === null) notFound();
   if (areas.length === 0) return <NoFitNotes />;
   const { callId, patternId } = call;
-  const picture = <Picture {...{ areas, size, callId, pattern, unit: viewer.unit }} />;
+  const photos = <PhotosInSize access={loaded.access} size={size} />;
+  const picture = <Picture {...{ areas, size, callId, pattern, unit: viewer.unit, photos }} />;
   return (
     <FitView
       areas={areas}
@@ -72,15 +75,16 @@ interface PictureProps {
   readonly callId: string;
   readonly pattern: PatternDocument;
   readonly unit: LoadedCall["viewer"]["unit"];
+  readonly photos: ReactNode;
 }
 
-function Picture({ areas, size, callId, pattern, unit }: PictureProps) {
+function Picture({ areas, size, callId, pattern, unit, photos }: PictureProps) {
   const marks = fitMarks(areas, size).map(
     ({ measurement, ...mark }) => [measurement, <FitMark key={measurement} {...mark} />] as const,
   );
   return (
     <FitPictureSection
-      {...{ areas, size, callId, pattern, unit }}
+      {...{ areas, size, callId, pattern, unit, photos }}
       picture={<GarmentPicture {...{ pattern, size, unit }} marks={new Map(marks)} />}
     />
   );

@@ -14,11 +14,11 @@ export default async function PhotosPage({ params, searchParams }: PageProps<"/c
   const loaded = await loadCall(callId);
   const { access, revision, mayEdit } = loaded;
   const [photos, withdrawals] = await Promise.all([readSheetPhotos(access), openWithdrawals(access)]);
-  const { size, view } = photoSheetQuerySchema.parse(await searchParams);
+  const query = photoSheetQuerySchema.parse(await searchParams);
   return (
     <CallPage loaded={loaded} page="photos">
       <WithdrawalList {...{ callId, withdrawals, mayEdit }} />
-      <PhotoSheet {...{ callId, photos, size, view }} sizes={revision.document.sizes} />
+      <PhotoSheet {...{ callId, photos, query }} sizes={revision.document.sizes} />
     </CallPage>
   );
 }

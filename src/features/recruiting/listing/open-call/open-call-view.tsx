@@ -21,14 +21,16 @@ interface OpenCallViewProps {
   readonly unit: LengthUnit;
   /** The size that is shown; undefined if the pattern has none. */
   readonly size: Size | undefined;
-  /** A picture of the garment, if there is one. */
+  /** The designer's photos of their sample; null if there are none. */
+  readonly photos: ReactNode;
+  /** A drawing of the garment, if there is one. */
   readonly drawing: ReactNode;
   /** How much yarn the shown size needs; null if it is not known yet. */
   readonly yarn: ReactNode;
 }
 
 /** The public page of a tester call. */
-export function OpenCallView({ page, unit, size, drawing, yarn }: OpenCallViewProps) {
+export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCallViewProps) {
   const { listing, application } = page;
   const { callId, pattern, document } = listing;
   const mayApply = listing.taking === "open" && application === null;
@@ -55,8 +57,9 @@ export function OpenCallView({ page, unit, size, drawing, yarn }: OpenCallViewPr
             </section>
           )}
           <CallDays listing={listing} />
+          {photos === null ? null : drawing}
         </div>
-        {drawing}
+        {photos === null ? drawing : <div className="max-lg:order-first">{photos}</div>}
       </div>
       {size === undefined ? null : <Sizes {...{ listing, size, unit, yarn }} />}
       <ListingText title="About this test" text={document.introduction} />

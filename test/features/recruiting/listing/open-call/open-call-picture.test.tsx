@@ -1,8 +1,10 @@
 import { ImageResponse } from "next/og";
+import sharp from "sharp";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 import type { PublishedListing } from "../../../../../src/features/recruiting/listing/data";
 import { OpenCallPicture } from "../../../../../src/features/recruiting/listing/open-call/open-call-picture";
 import { pictureWords } from "../../../../../src/features/recruiting/listing/open-call/picture-copy";
+import { asJpeg } from "../../../../../src/server/as-jpeg";
 import { drawableText, pictureFonts } from "../../../../../src/server/picture-fonts";
 import { patternDocument } from "../../../../factories/pattern";
 
@@ -40,9 +42,9 @@ beforeEach(() => {
 
 afterEach(() => vi.unstubAllGlobals());
 
-async function drawn(name: string): Promise<Buffer> {
+async function drawn(name: string, photo: Buffer | null = null): Promise<Buffer> {
   const [words, fonts] = await Promise.all([pictureWords(listing(name)), pictureFonts()]);
-  const response = new ImageResponse(<OpenCallPicture words={words} />, { width: 1200, height: 630, fonts });
+  const response = new ImageResponse(<OpenCallPicture {...{ words, photo }} />, { width: 1200, height: 630, fonts });
   return Buffer.from(await response.arrayBuffer());
 }
 
@@ -59,6 +61,18 @@ it.each([
   // PNG's signature, then width and height as the header chunk has them (ISO/IEC 15948).
   expect(picture.subarray(0, 8)).toEqual(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]));
   expect([picture.readUInt32BE(16), picture.readUInt32BE(20)]).toEqual([1200, 630]);
+  expect(asked).toEqual([]);
+});
+
+it("draws the designer’s photo beside the words, as a JPEG that is small enough to be shown", async () => {
+  const background = { r: 200, g: 0, b: 0 };
+  const photo = await sharp({ create: { width: 720, height: 960, channels: 3, background } })
+    .jpeg()
+    .toBuffer();
+  const picture = await asJpeg(new Uint8Array(await drawn("Saltmarsh Tee", photo)).buffer);
+  expect(picture.length).toBeLessThan(300_000);
+  const right = await sharp(picture).extract({ left: 900, top: 300, width: 1, height: 1 }).raw().toBuffer();
+  expect([...right]).toEqual([200, 0, 0]);
   expect(asked).toEqual([]);
 });
 

@@ -1,0 +1,48 @@
+import Link from "next/link";
+import { photoSources } from "./photo-address";
+import { VIEW_LABELS } from "./photo-copy";
+import type { SheetPhoto } from "./photo-sheet-data";
+import { sheetHref } from "./sheet-page";
+
+interface SizePhotosProps {
+  readonly callId: string;
+  readonly size: { readonly id: string; readonly label: string };
+  readonly photos: readonly SheetPhoto[];
+}
+
+const SHOWN = 12;
+
+/** The photos of one size's testers in small, beside what is calculated from their reports; nothing where there are none. */
+export function SizePhotos({ callId, size, photos }: SizePhotosProps) {
+  if (photos.length === 0) return null;
+  return (
+    <section aria-label={`Photos of size ${size.label}`} className="mt-6">
+      <div className="mb-2 flex flex-wrap items-baseline gap-x-5 gap-y-1">
+        <p className="font-semibold">Photos of size {size.label}</p>
+        <Link href={sheetHref(callId, { size: size.id })} prefetch={false} className="text-link text-sm">
+          {photos.length > SHOWN ? `See all ${photos.length}` : "Compare them"}
+        </Link>
+      </div>
+      <ul className="flex flex-wrap gap-3">
+        {photos.slice(0, SHOWN).map(({ photoId, view, name }) => (
+          <li key={photoId} className="w-20 min-w-0 text-xs">
+            <Link href={sheetHref(callId, { size: size.id, view })} prefetch={false}>
+              {/* Served through an access check, so Next's image server cannot fetch it. */}
+              {/* eslint-disable-next-line @next/next/no-img-element */}
+              <img
+                {...photoSources(photoId)}
+                sizes="5rem"
+                alt={`${VIEW_LABELS[view]}, by ${name}`}
+                loading="lazy"
+                className="aspect-[4/5] w-full bg-band object-cover"
+              />
+            </Link>
+            <p aria-hidden="true" className="mt-0.5 truncate text-soft">
+              <bdi>{name}</bdi>
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
