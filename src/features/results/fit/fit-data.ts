@@ -1,6 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import type { CallAccess } from "@/features/calls/access";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 
 /** What one tester says of one area of the body, in their newest report. */
@@ -51,6 +52,7 @@ async function readAnswers(
   { callId, pattern }: CallAccess,
   { withWordsOnly, most }: WantedAnswers,
 ): Promise<FitAnswer[]> {
+  const wanted = withWordsOnly ? WITH_WORDS : Prisma.sql`true`;
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.code AS tester, coalesce(tester_contact.name, tester.code) AS name,
       newest.document ->> 'size' AS size, answer ->> 'area' AS area,
@@ -63,8 +65,13 @@ async function readAnswers(
     ) AS newest ON true
     CROSS JOIN LATERAL jsonb_array_elements(coalesce(newest.document -> 'fit', '[]')) AS answer
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
-    WHERE tester.call_id = ${callId}::uuid AND (answer ->> 'says' IS NOT NULL OR NOT ${withWordsOnly})
+    WHERE tester.call_id = ${callId}::uuid AND ${wanted}
     ORDER BY tester.position
     LIMIT ${most}`;
   return z.array(answerSchema).parse(rows);
 }
+
+/** Reports in which nobody wrote are not opened: an index knows the others. */
+const WITH_WORDS = Prisma.sql`
+  answer ->> 'says' IS NOT NULL
+  AND tester.id IN (SELECT tester_id FROM report WHERE jsonb_path_exists(document, '$.fit[*].says'))`;
