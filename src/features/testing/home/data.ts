@@ -1,12 +1,10 @@
 import "server-only";
-import { callDates, type CallDates } from "@/features/recruiting/listing/data";
-import { listingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
+import type { CallDates } from "@/features/recruiting/listing/data";
+import { listingSchema, type TesterDates } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
-
-/** The zone of a call that has set none. */
-const NO_ZONE = "UTC";
+import { callTime, listingDays, testerTime, type ListingRow } from "./call-time";
 
 export type ProgressStatus = "track" | "behind" | "stuck" | "stop";
 
@@ -88,42 +86,12 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
   };
 }
 
-/** A call's dates as moments, null if it has none, and their time zone. */
-export interface CallTime {
-  readonly timeZone: string;
-  readonly dates: CallDates<TesterDates> | null;
-}
-
-interface ListingRow {
-  readonly document: unknown;
-  readonly publishedAt: Date | null;
-}
-
-/** @param listing the call's, as `listingDays` reads it. */
-export function callTime(listing: ListingRow | null | undefined): CallTime {
-  if (listing?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
-  const { timeZone, dates } = listingSchema.parse(listing.document);
-  return { timeZone, dates: callDates(dates, timeZone) };
-}
-
 /** What a published listing says to testers; "" for what nobody wrote. */
 export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked"> {
   if (listing?.publishedAt == null) return { promised: "", yarnAsked: "" };
   const { gives, yarn } = listingSchema.parse(listing.document);
   return { promised: gives, yarnAsked: yarn };
 }
-
-/** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */
-export function testerTime(
-  { dates, timeZone }: { readonly dates: unknown; readonly timeZone: string | null },
-  call: CallTime,
-): CallTime {
-  const own = dates === null ? call.dates : callDates(testerDatesSchema.parse(dates), call.timeZone);
-  return { timeZone: timeZone ?? call.timeZone, dates: own };
-}
-
-/** The columns of a call that its testers' dates need. */
-export const listingDays = { select: { document: true, publishedAt: true } } as const;
 
 /** The pattern's owner, whom testers know as the designer. */
 export const designerOfPattern = {

@@ -7,7 +7,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "@/features/recruiting/invitations/access";
-import { callTime, designerOfPattern, listingDays, testerTime } from "./data";
+import { callTime, listingDays, testerTime } from "./call-time";
+import { designerOfPattern } from "./data";
 
 /** A test that a person takes part in, has applied for or is invited to. */
 export interface OwnTest {

@@ -7,7 +7,8 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
-import { callTime, designerOfPattern, listingDays, testerTime } from "../home/data";
+import { callTime, listingDays, testerTime } from "../home/call-time";
+import { designerOfPattern } from "../home/data";
 
 /** What an invitation's link leads to. */
 export interface InvitedRead {

@@ -3,7 +3,7 @@ import { callScope, type CallAccess } from "@/features/calls/access";
 import { testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
-import { callTime, listingDays } from "../home/data";
+import { callTime, listingDays } from "../home/call-time";
 
 /** The days that stand for a tester, in the call's time zone. */
 export interface DaysOfTester {

@@ -7,7 +7,8 @@ import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import { callTime, listingDays, testerTime, type CallTime, type Milestone } from "../home/data";
+import { callTime, listingDays, testerTime, type CallTime } from "../home/call-time";
+import type { Milestone } from "../home/data";
 
 /** Everything known about a tester's progress. */
 export interface ProgressRow {

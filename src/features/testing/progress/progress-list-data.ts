@@ -7,7 +7,7 @@ import { testerDatesSchema } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
-import { callTime, type CallTime } from "../home/data";
+import { callTime, type CallTime } from "../home/call-time";
 import { progressRows } from "./progress-data";
 import type { NeedsTogether } from "./need-steps";
 import { NEEDS, type Need, type ProgressQuery } from "./progress-query";

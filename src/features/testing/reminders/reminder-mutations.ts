@@ -8,7 +8,7 @@ import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
-import { callTime, listingDays, testerTime } from "../home/data";
+import { callTime, listingDays, testerTime } from "../home/call-time";
 import { DATED_KINDS, nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
 import { lessOften } from "./reminder-choice-schema";
 import { reminderContent } from "./reminder-copy";

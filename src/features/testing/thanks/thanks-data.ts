@@ -3,7 +3,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
-import { listingDays, writtenIn } from "../home/data";
+import { listingDays } from "../home/call-time";
+import { writtenIn } from "../home/data";
 import type { CreditOrder } from "./thanks-schema";
 
 /** A tester who has sent a report, and what they got for it. */
