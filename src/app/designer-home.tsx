@@ -3,7 +3,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { NextStepList } from "@/features/calls/components/next-step-list";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
-import { waitingCalls, type WaitingCall } from "@/app/call-steps";
+import { waitingCalls, type WaitingCall } from "@/features/results/call-steps-data";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
