@@ -4,7 +4,7 @@ import { ArchivedLink } from "@/features/calls/components/archived-link";
 import { NextStepList } from "@/features/calls/components/next-step-list";
 import { NewPatternLinks, NoPatterns } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
-import { waitingCalls, type WaitingCall } from "@/app/call-steps";
+import { waitingCalls, type WaitingCall } from "@/features/results/call-steps-data";
 import { PatternCards } from "@/app/pattern-cards";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";

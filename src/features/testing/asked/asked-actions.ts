@@ -7,7 +7,7 @@ import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/a
 import { formAction } from "@/server/form-action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
-import { testerAccess } from "../home/access";
+import { testerAccess } from "../home/request-access";
 import { answerAboutNumber, askAboutNumber, markAnswerSeen, withdrawQuestion } from "./asked-mutations";
 import { answerFormSchema, askFormSchema } from "./asked-schema";
 

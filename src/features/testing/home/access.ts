@@ -1,14 +1,10 @@
 import "server-only";
-import { cookies } from "next/headers";
-import { cache } from "react";
 import { z } from "zod";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { isKey } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
-import { optionalViewer } from "@/server/viewer";
-import { testerCookieName } from "./tester-cookie-name";
 
 /** Proof that somebody is a tester of a call, by account or by link. */
 export interface TesterAccess extends Proof<"tester"> {
@@ -19,12 +15,20 @@ export interface TesterAccess extends Proof<"tester"> {
   readonly linkVersion: number;
 }
 
+/** Who asks for a tester's pages. */
+interface Asker {
+  /** Null: signed in as nobody. */
+  readonly accountId: string | null;
+  /** Of the tester's link, as their browser keeps it; "" for none. */
+  readonly key: string;
+}
+
 /**
- * Proves that the request comes from this tester. A tester keeps access after stopping and after the call is closed.
+ * Proves that whoever asks is this tester. A tester keeps access after stopping and after the call is closed.
  *
  * @throws {AppError} "not-found" if there is no such tester, it is somebody else, or the invitation has not been accepted.
  */
-export const testerAccess = cache(async (testerId: string): Promise<TesterAccess> => {
+export async function testerProof(testerId: string, { accountId, key }: Asker): Promise<TesterAccess> {
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
   const row = await database().tester.findFirst({
     where: { id: testerId, acceptedAt: { not: null } },
@@ -32,15 +36,13 @@ export const testerAccess = cache(async (testerId: string): Promise<TesterAccess
   });
   if (row === null) throw new AppError("not-found");
   const { callId, linkVersion } = row;
-  const viewer = await optionalViewer();
-  if (row.accountId !== null && viewer?.accountId === row.accountId)
-    return { testerId, callId, accountId: row.accountId, linkVersion } as TesterAccess;
-  const key = (await cookies()).get(testerCookieName(testerId))?.value ?? "";
+  if (row.accountId !== null && accountId === row.accountId)
+    return { testerId, callId, accountId, linkVersion } as TesterAccess;
   // Once a tester has an account, only signing in gives access.
   if (row.accountId !== null || !isKey(key, "tester", { id: testerId, version: linkVersion }))
     throw new AppError("not-found");
   return { testerId, callId, accountId: null, linkVersion } as TesterAccess;
-});
+}
 
 /** Where clause of the tester that was proved. */
 export function testerScope({ testerId, callId, accountId, linkVersion }: TesterAccess): Prisma.TesterWhereUniqueInput {

@@ -1,7 +1,8 @@
 import "server-only";
 import { revalidatePath } from "next/cache";
 import { sentenceOf, type Failure } from "@/server/action";
-import { testerAccess, type TesterAccess } from "./access";
+import type { TesterAccess } from "./access";
+import { testerAccess } from "./request-access";
 
 /** Does something as a tester and draws their pages again; a known failure comes back as a sentence, others are thrown on. */
 export async function forTester(

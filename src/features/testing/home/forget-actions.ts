@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
-import { testerAccess } from "./access";
+import { testerAccess } from "./request-access";
 import { forgetTester } from "./forget-mutations";
 
 /** Deletes a tester's contact, body measurements and words. */

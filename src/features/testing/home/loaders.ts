@@ -3,7 +3,8 @@ import { cache } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import { readDraft, type ReportInHand } from "@/features/testing/report/data";
 import { foundOr404 } from "@/server/found-or-404";
-import { testerAccess, type TesterAccess } from "./access";
+import type { TesterAccess } from "./access";
+import { testerAccess } from "./request-access";
 import { readTester, type TesterRead } from "./data";
 import { testerSteps, type TesterStep } from "./tester-steps";
 

@@ -4,7 +4,8 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
-import { testerAccess, type TesterAccess } from "./access";
+import type { TesterAccess } from "./access";
+import { testerAccess } from "./request-access";
 import { goOnAfterAll, storeMilestone, stopTest } from "./milestone-mutations";
 import { milestoneNoteSchema, tappedStatusSchema } from "./schema";
 

@@ -7,7 +7,7 @@ import { formAction } from "@/server/form-action";
 import { consumeAttempt, type Limit } from "@/server/rate-limit";
 import { startSession } from "@/server/session";
 import { z } from "zod";
-import { testerAccess } from "./access";
+import { testerAccess } from "./request-access";
 import { setTesterPassword } from "./password-mutations";
 
 const HOUR = 60 * 60;

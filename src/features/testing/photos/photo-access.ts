@@ -8,7 +8,8 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import { optionalViewer, type Viewer } from "@/server/viewer";
-import { testerAccess, testerScope } from "../home/access";
+import { testerScope } from "../home/access";
+import { testerAccess } from "../home/request-access";
 
 /** Proof that somebody may see a photo: the tester whose it is, whoever has a part in its pattern, or everybody. */
 export interface PhotoAccess extends Proof<"photo"> {

@@ -2,7 +2,8 @@ import "server-only";
 import { patternAccess, patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { actingViewer } from "@/server/action";
-import { testerAccess, testerScope, type TesterAccess } from "../home/access";
+import { testerScope, type TesterAccess } from "../home/access";
+import { testerAccess } from "../home/request-access";
 import type { PhotoOwnerId } from "./photo-schema";
 
 /** Proof that somebody may send and delete photos: a tester their own, an editor of a pattern those of its sample. */

@@ -4,7 +4,7 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
-import { testerAccess } from "../home/access";
+import { testerAccess } from "../home/request-access";
 import { storeSizesShown } from "./sizes-shown-mutations";
 
 const schema = z.object({ testerId: z.string(), sizesShown: z.enum(["all", "own"]) });

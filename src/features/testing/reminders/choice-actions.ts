@@ -8,7 +8,7 @@ import { remindersAccess } from "@/features/recruiting/invitations/reminders-acc
 import { actingViewer } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { isTimeZone } from "@/server/time-zone";
-import { testerAccess } from "../home/access";
+import { testerAccess } from "../home/request-access";
 import { storeLinkedChoice, storeMailChoices, storeOwnReminders } from "./choice-mutations";
 import { reminderChoiceSchema } from "./reminder-choice-schema";
 

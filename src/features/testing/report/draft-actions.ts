@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { keysOf, parseField, type ReportContext, type TypedReport } from "@/engine/reporting";
-import { testerAccess } from "@/features/testing/home/access";
+import { testerAccess } from "@/features/testing/home/request-access";
 import { isStepPage } from "@/features/testing/home/tester-steps";
 import { sentenceOf } from "@/server/action";
 import { AppError } from "@/server/errors";

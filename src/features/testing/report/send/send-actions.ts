@@ -2,7 +2,8 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { testerAccess, type TesterAccess } from "../../home/access";
+import type { TesterAccess } from "../../home/access";
+import { testerAccess } from "../../home/request-access";
 import { storeMilestone } from "../../home/milestone-mutations";
 import { sentenceOf } from "@/server/action";
 import { parseForm } from "@/server/read-form";

@@ -1,4 +1,4 @@
-import { testerAccess } from "@/features/testing/home/access";
+import { testerAccess } from "@/features/testing/home/request-access";
 import { arePhotosPreparing } from "@/features/testing/photos/preparing-data";
 import { foundOr404 } from "@/server/found-or-404";
 import { readyAnswer } from "@/server/ready-answer";
