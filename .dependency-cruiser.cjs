@@ -76,7 +76,7 @@ const forbidden = [
     from: { path: "^src/features/([^/]+)/" },
     to: {
       path: "^src/features/",
-      pathNot: ["^src/features/$1/", inFeature("access|computed|data|mutations|pages|schema|status")],
+      pathNot: ["^src/features/$1/", inFeature("access|computed|data|mutations|pages|schema|status|steps|query")],
     },
   },
   {

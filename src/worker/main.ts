@@ -15,6 +15,7 @@ import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
 import { nextReminded, writeReminders } from "@/features/testing/reminders/reminder-mutations";
+import { nextSummary, writeSummaries } from "@/features/results/summary/summary-mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
@@ -84,6 +85,7 @@ const lanes = [
     { name: "send-message", next: nextMessage, run: sendMessage },
     { name: "purge-messages", next: onceIn(HOUR_MS, () => nextPurge()), run: () => purgeMessages() },
     { name: "write-reminders", next: onceIn(REMINDERS_MS, () => nextReminded()), run: () => writeReminders() },
+    { name: "write-summaries", next: onceIn(REMINDERS_MS, () => nextSummary()), run: () => writeSummaries() },
     { name: "purge-email-links", next: onceIn(HOUR_MS, () => nextEmailLinkPurge()), run: () => purgeEmailLinks() },
   ]),
   // Large photos take seconds each.

@@ -51,5 +51,12 @@ export interface NextStep {
   /** What the page is asked for, such as `?needs=late`. */
   readonly search?: string;
   readonly message: string;
+  /** The same where it names people, for what is stored beyond their deletion. */
+  readonly withoutNames?: string;
   readonly link: string;
+}
+
+/** Where it is done. */
+export function nextStepHref(callId: string, { page, search = "" }: NextStep): string {
+  return `${callPageHref(callId, page)}${search}`;
 }

@@ -7,7 +7,7 @@ import { callPlaces } from "@/features/calls/data";
 import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
-import { callSteps } from "@/app/call-steps";
+import { callSteps } from "@/features/results/call-steps-data";
 import { ButtonLink } from "@/ui/button";
 
 export async function generateMetadata({ params }: PageProps<"/calls/[callId]">): Promise<Metadata> {

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { callPageHref, type NextStep } from "../call-pages";
+import { nextStepHref, type NextStep } from "../call-pages";
 
 interface NextStepListProps {
   readonly callId: string;
@@ -15,7 +15,7 @@ export function ShortStepList({ callId, steps }: Pick<NextStepListProps, "callId
       {steps.map((step) => (
         <li key={step.message}>
           <Link
-            href={hrefOf(callId, step)}
+            href={nextStepHref(callId, step)}
             prefetch={false}
             className="inline-flex min-h-11 items-center py-1.5 text-link"
           >
@@ -27,10 +27,6 @@ export function ShortStepList({ callId, steps }: Pick<NextStepListProps, "callId
   );
 }
 
-function hrefOf(callId: string, { page, search = "" }: NextStep): string {
-  return `${callPageHref(callId, page)}${search}`;
-}
-
 /** What waits for the designer of a call, each with the way to where it is done. */
 export function NextStepList({ callId, steps, isLeading = false }: NextStepListProps) {
   return (
@@ -39,7 +35,7 @@ export function NextStepList({ callId, steps, isLeading = false }: NextStepListP
         <li key={step.message} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
           <span>{step.message}</span>
           <Link
-            href={hrefOf(callId, step)}
+            href={nextStepHref(callId, step)}
             prefetch={false}
             className={
               isLeading && index === 0

@@ -6,7 +6,7 @@ import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
 import { CallClosing } from "@/features/testing/progress/call-closing";
-import { correctionSteps, stepsOf } from "@/app/call-steps";
+import { correctionSteps, stepsOf } from "@/features/results/call-steps-data";
 import { ProgressView } from "@/features/testing/progress/progress-view";
 import { progressList } from "@/features/testing/progress/progress-list-data";
 import { progressQuerySchema } from "@/features/testing/progress/progress-query";

@@ -4,8 +4,8 @@ import type { NextStep } from "@/features/calls/call-pages";
 import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type CallStanding } from "@/features/calls/standing-data";
 import { latestRevision, type Revision } from "@/features/patterns/data";
-import { earlyWords } from "@/features/results/early-correction-copy";
-import { earlyCorrections } from "@/features/results/early-corrections-data";
+import { earlyWords, earlyWordsByCount } from "./early-correction-copy";
+import { earlyCorrections } from "./early-corrections-data";
 import type { Viewer } from "@/server/viewer";
 import { withdrawalSteps } from "@/features/testing/photos/withdrawal-steps-data";
 import { unansweredTesters } from "@/features/testing/corrections/correction-data";
@@ -45,6 +45,7 @@ export async function correctionSteps(
     page: "questions",
     search: correctionSearch([one.change]),
     message: earlyWords(one, revision.document),
+    withoutNames: earlyWordsByCount(one, revision.document),
     link: "Prepare a correction",
   }));
   if (unanswered === 0) return steps;
