@@ -175,6 +175,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ remindersLink }) => `/reminders/${remindersLink}`,
     answers: everyone<PageAnswer>("shown"),
   },
+  // The test has dates by its listing.
+  "/reminders/[link]/dates.ics": {
+    path: ({ remindersLink }) => `/reminders/${remindersLink}/dates.ics`,
+    answers: everyone<PageAnswer>("shown"),
+  },
   // Mail readers send to it; whoever opens it is led to the choice.
   "/reminders/[link]/stop": {
     path: () => "/reminders/x/stop",
@@ -189,6 +194,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
+  "/testing/[testerId]/dates.ics": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/dates.ics`,
+    answers: TESTS,
+  },
   // Without a mail server.
   "/testing/[testerId]/reminders": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/reminders`,

@@ -9,6 +9,8 @@ const targetSchema = z.union([
     key: z.enum(["application", "email", "invitation", "reminders", "summary"]),
     id: z.uuid(),
     version: z.int(),
+    /** The address after the key, such as `/dates.ics`. */
+    after: z.string().startsWith("/").optional(),
   }),
 ]);
 

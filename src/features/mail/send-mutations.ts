@@ -100,8 +100,8 @@ function unsubscribing(choice: string) {
 
 function linkOf(to: LinkTarget): string {
   if ("path" in to) return wholeAddress(to.path);
-  const { before, key, id, version } = to;
-  return wholeAddress(`${before}${linkTo(key, { id, version })}`);
+  const { before, key, id, version, after = "" } = to;
+  return wholeAddress(`${before}${linkTo(key, { id, version })}${after}`);
 }
 
 function noteServer(delivery: Delivery): void {

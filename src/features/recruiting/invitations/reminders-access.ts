@@ -10,7 +10,8 @@ import type { Proof } from "@/server/proof";
 /** Nothing voids it: whoever has a reminder can always stop reminders. */
 const LINK_VERSION = 1;
 
-/** Proof that somebody holds the link of a tester's reminders. It opens the choice of how often, and nothing else. */
+/** Proof that somebody holds the link of a tester's reminders. It opens the choice of how often and the dates that
+ * reminders are about, and nothing else. */
 export interface RemindersAccess extends Proof<"reminders"> {
   readonly testerId: string;
 }
@@ -32,4 +33,9 @@ export function remindersScope({ testerId }: RemindersAccess): Prisma.TesterWher
 /** Where a reminder's link to that choice leads. */
 export function remindersTarget(testerId: string): LinkTarget {
   return { before: "/reminders/", key: "reminders", id: testerId, version: LINK_VERSION };
+}
+
+/** Where a reminder's link to the calendar file leads. */
+export function calendarTarget(testerId: string): LinkTarget {
+  return { before: "/reminders/", key: "reminders", id: testerId, version: LINK_VERSION, after: "/dates.ics" };
 }

@@ -1,5 +1,6 @@
 import type { MessageWords } from "@/features/mail/schema";
 import { dateFacts, zoneFact, type MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
+import { calendarTarget } from "@/features/recruiting/invitations/reminders-access";
 import { untilWords } from "@/ui/moment-copy";
 import type { DatedKind, Reminder } from "./next-reminder";
 
@@ -27,6 +28,10 @@ export function reminderContent(
       { facts: [...dateFacts(dates, timeZone), ...zoneFact(timeZone)] },
       { link: "Open your test", to: ownLink },
       { text: "If you need more time or have to stop, say so on your page or answer this e-mail. That is all right." },
+      // Once is enough, and with what comes weekly.
+      ...(kind === "start-today" || kind === "this-week"
+        ? [{ link: "Add the dates to your calendar", to: calendarTarget(tester.testerId) }]
+        : []),
     ],
   };
 }

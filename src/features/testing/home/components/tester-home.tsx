@@ -63,6 +63,11 @@ export function TesterHome({ loaded, news, differences, yarn, reminders, now, pa
       {tester.dates ? (
         <Section title="Dates" intro={<>Time zone: {tester.timeZone.replaceAll("_", " ")}</>}>
           <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
+          <p className="mt-2">
+            <a href={`${home}/dates.ics`} className="text-link inline-flex min-h-9 items-center">
+              Add the dates to your calendar
+            </a>
+          </p>
         </Section>
       ) : null}
       {reminders === null ? null : <OwnReminders tester={tester} choice={reminders} />}
