@@ -6,7 +6,7 @@ import { AppError } from "@/server/errors";
 import { dayAt } from "@/server/time-zone";
 import { wholeAddress } from "@/server/whole-address";
 import { testerScope, type TesterAccess } from "../home/access";
-import { callTime, testerTime } from "../home/data";
+import { callTime, testerTime } from "../home/call-time";
 import type { CalendarDates } from "./calendar-file";
 
 /** A tester's dates, for themselves. @throws {AppError} "not-found" where there are none. */
