@@ -7,11 +7,8 @@ import { callDocument as storedDocument } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { saveRevision } from "@/features/patterns/mutations";
 import { answerCorrection, confirmWorked } from "@/features/testing/corrections/answer-mutations";
-import {
-  correctionsFor,
-  publishedCorrections,
-  unansweredTesters,
-} from "@/features/testing/corrections/correction-data";
+import { correctionsFor, publishedCorrections } from "@/features/testing/corrections/correction-data";
+import { unansweredTesters } from "@/features/testing/corrections/correction-standings-data";
 import { publishCorrection } from "@/features/testing/corrections/correction-mutations";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { forgetTester } from "@/features/testing/home/forget-mutations";

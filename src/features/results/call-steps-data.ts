@@ -8,7 +8,7 @@ import { earlyWords, earlyWordsByCount } from "./early-correction-copy";
 import { earlyCorrections } from "./early-corrections-data";
 import type { Viewer } from "@/server/viewer";
 import { withdrawalSteps } from "@/features/testing/photos/withdrawal-steps-data";
-import { unansweredTesters } from "@/features/testing/corrections/correction-data";
+import { unansweredTesters } from "@/features/testing/corrections/correction-standings-data";
 import { correctionSearch } from "@/features/testing/corrections/correction-query";
 import { needSteps } from "@/features/testing/progress/need-steps";
 import { progressNeeds, type ProgressList } from "@/features/testing/progress/progress-list-data";

@@ -1,4 +1,4 @@
-import type { AnswerGroup } from "./correction-data";
+import type { AnswerGroup } from "./correction-standings-data";
 
 const LABELS: Readonly<Record<AnswerGroup["standing"], string>> = {
   unanswered: "No answer yet",

@@ -1,15 +1,16 @@
 import "server-only";
 import type { Place } from "@/engine/instructions";
-import { answeredCounts, CORRECTION_ANSWERS, type CorrectionAnswer } from "@/engine/reporting";
+import { answeredCounts, type CorrectionAnswer } from "@/engine/reporting";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { numberChangesSchema, workedCountsSchema, type NumberChange } from "@/features/calls/correction-schema";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
-import { Prisma } from "@/generated/prisma/client";
+import type { Prisma } from "@/generated/prisma/client";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { z } from "zod";
 import { placeSchema } from "../questions/schema";
+import { answerGroups, type AnswerGroup } from "./correction-standings-data";
 
 /** A correction as its readers see it. */
 export interface Correction {
@@ -25,16 +26,6 @@ export interface Correction {
   readonly author: string | null;
 }
 
-/** How somebody whom a correction concerns stands to it: their answer, or none yet; whoever has finished is told, and may have read it. */
-const STANDINGS = ["unanswered", ...CORRECTION_ANSWERS, "told", "read"] as const;
-
-export interface AnswerGroup {
-  readonly standing: (typeof STANDINGS)[number];
-  readonly many: number;
-  /** The first of them, in the order of the call. */
-  readonly names: readonly string[];
-}
-
 /** A correction as the designer and their helpers see it. */
 export interface PublishedCorrection extends Correction {
   /** Ids of the sizes that it concerns; none stands for all. */
@@ -47,9 +38,6 @@ export interface PublishedCorrection extends Correction {
 
 /** More than any test has. */
 const MAX_SHOWN = 200;
-
-/** Names that are listed of one group. */
-const MAX_NAMES = 12;
 
 /** The corrections of a call, the newest first. */
 export async function publishedCorrections(access: CallAccess): Promise<PublishedCorrection[]> {
@@ -94,57 +82,6 @@ export async function openCorrections(access: PatternAccess): Promise<CallWithOp
     select: { id: true, title: true, _count: { select: { corrections: { where: open } } } },
   });
   return rows.map(({ id, title, _count }) => ({ callId: id, title, many: _count.corrections }));
-}
-
-const groupsSchema = z.array(
-  z.object({ correctionId: z.string(), standing: z.enum(STANDINGS), many: z.int(), names: z.array(z.string()) }),
-);
-
-async function answerGroups(access: CallAccess) {
-  const rows = await database().$queryRaw<unknown[]>`
-    WITH standings AS (${standingsSql(access)})
-    SELECT correction_id AS "correctionId", standing, count(*)::int AS many,
-      (array_agg(name ORDER BY position))[1:${MAX_NAMES}::int] AS names
-    FROM standings GROUP BY correction_id, standing`;
-  const order = (standing: AnswerGroup["standing"]) => STANDINGS.indexOf(standing);
-  return groupsSchema.parse(rows).toSorted((left, right) => order(left.standing) - order(right.standing));
-}
-
-/** How many testers have not answered a correction that asks them. */
-export async function unansweredTesters(access: CallAccess): Promise<number> {
-  const [row] = await database().$queryRaw<{ many: number }[]>`
-    WITH standings AS (${standingsSql(access)})
-    SELECT count(DISTINCT tester_id)::int AS many FROM standings WHERE standing = 'unanswered'`;
-  return row?.many ?? 0;
-}
-
-/**
- * A query of every correction of a call with every tester at work whom it concerns. They have finished, by the rule of
- * `hasReportedAll`, where every measurement of their revision is answered; nobody answers once the call is closed.
- */
-function standingsSql({ callId, pattern }: CallAccess): Prisma.Sql {
-  return Prisma.sql`
-    SELECT correction.id AS correction_id, tester.id AS tester_id, tester.position, tester.name,
-      coalesce(answered.answer::text, CASE
-        WHEN NOT tester.is_finished THEN 'unanswered' WHEN seen.tester_id IS NULL THEN 'told' ELSE 'read' END) AS standing
-    FROM correction
-    JOIN (
-      SELECT tester.id, tester.size, tester.position, coalesce(tester_contact.name, tester.code) AS name,
-        call.status = 'closed' OR coalesce(tester.answered_measurements ?& measured.ids, false) AS is_finished
-      FROM tester
-      JOIN call ON call.id = tester.call_id
-      JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
-      LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
-      LEFT JOIN (
-        SELECT revision.id, array(SELECT jsonb_array_elements(revision.document -> 'measurements') ->> 'id') AS ids
-        FROM revision WHERE revision.pattern_id = ${pattern.patternId}::uuid OFFSET 0
-      ) AS measured ON measured.id = tester.revision_id
-      WHERE tester.call_id = ${callId}::uuid AND tester.accepted_at IS NOT NULL AND tester.stopped_at IS NULL
-      OFFSET 0
-    ) AS tester ON correction.sizes = '{}' OR tester.size = ANY (correction.sizes)
-    LEFT JOIN correction_answer AS answered ON answered.correction_id = correction.id AND answered.tester_id = tester.id
-    LEFT JOIN correction_read AS seen ON seen.correction_id = correction.id AND seen.tester_id = tester.id
-    WHERE correction.call_id = ${callId}::uuid`;
 }
 
 /** A correction as a tester sees it, and how they deal with it. */

@@ -1,0 +1,134 @@
+import { randomUUID } from "node:crypto";
+import { DateTime } from "luxon";
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { query, signInByCookie } from "./designer";
+import { expect, test } from "./fixtures";
+import { expectNoSidewaysScroll } from "./import-call";
+import { linkIn, startMailing } from "./mailed-journey";
+import { publishListing } from "./make-open-call";
+import { makeTester } from "./make-tester";
+import { violations } from "./violations";
+
+/** A zone in which it is the middle of the day: eight in the morning is some hours ago there. */
+function noonZone(): string {
+  const hour = DateTime.utc().hour;
+  const ahead = 12 - hour;
+  // The sign of these names is the other way round.
+  return ahead === 0 ? "Etc/GMT" : `Etc/GMT${ahead > 0 ? "-" : "+"}${Math.abs(ahead)}`;
+}
+
+/** Somebody who accepted days ago, whose test starts today where they are. */
+async function testerOfToday() {
+  const tester = await makeTester(saltmarshPattern, { size: "size-m" });
+  const [address, zone] = [`${randomUUID()}@example.org`, noonZone()];
+  const day = (days: number) => DateTime.now().setZone(zone).plus({ days }).toISODate() ?? "";
+  await query("INSERT INTO tester_contact (tester_id, name, email) VALUES ($1, 'Invented Tester', $2)", [
+    tester.testerId,
+    address,
+  ]);
+  await publishListing(tester.callId, { timeZone: zone });
+  const dates = { startOn: day(0), swatchBy: day(20), reportBy: day(60) };
+  await query("UPDATE tester SET accepted_at = now() - interval '3 days', time_zone = $2, dates = $3 WHERE id = $1", [
+    tester.testerId,
+    zone,
+    JSON.stringify(dates),
+  ]);
+  return { ...tester, address, zone, dates };
+}
+
+test("a tester is reminded in their morning, takes the dates along and stops reminders; their designer rewrites one", async ({
+  page,
+  browser,
+}) => {
+  test.setTimeout(240_000);
+  const tester = await testerOfToday();
+  const { at, mailTo, stop } = await startMailing();
+  try {
+    const phone = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true });
+    const own = await phone.newPage();
+    const mail = await mailTo(tester.address, "starts today");
+
+    const calendar = await own.request.get(linkIn(mail, "Add the dates to your calendar"));
+    expect(calendar.headers()["content-type"]).toContain("text/calendar");
+    expect(await calendar.text()).toContain(`DTSTART;VALUE=DATE:${tester.dates.startOn.replaceAll("-", "")}`);
+
+    // Whoever looks changes nothing; a mail reader unsubscribes by POST, without a sign-in.
+    const choice = linkIn(mail, "Get fewer of these, or none");
+    await own.goto(choice);
+    await expect(own.getByRole("radio", { name: /^When something is due/ })).toBeChecked();
+    await own.goto(`${choice}/stop`);
+    await expect(own.getByRole("radio", { name: /^When something is due/ })).toBeChecked();
+    expect(await violations(own)).toEqual([]);
+    await expectNoSidewaysScroll(own);
+    const answer = await phone.request.post(`${choice}/stop`, { form: { "List-Unsubscribe": "One-Click" } });
+    expect(answer.status()).toBe(200);
+    await own.reload();
+    await expect(own.getByRole("radio", { name: "Never" })).toBeChecked();
+    await own.getByRole("radio", { name: /^Once a week/ }).check();
+    await own.getByRole("button", { name: "Save" }).click();
+    await expect(own.getByText("Saved.")).toBeVisible();
+
+    await own.goto(linkIn(mail, "Open your test"));
+    await own.getByRole("button", { name: "Open your test" }).click();
+    await expect(own.getByText(/^You get one reminder by e-mail a week/)).toBeVisible();
+    await own.getByRole("link", { name: "Change reminders" }).click();
+    await expect(own.getByLabel("Time zone")).toHaveValue(tester.zone);
+    await own.getByLabel("Time zone").fill("Lisbon");
+    await own.getByRole("button", { name: "Save" }).click();
+    await expect(own.getByText("This is not a known time zone. Choose one such as Europe/Lisbon.")).toBeVisible();
+    await own.getByLabel("Time zone").fill("Europe/Lisbon");
+    await own.getByRole("button", { name: "Save" }).click();
+    await expect(own.getByText("Saved.")).toBeVisible();
+    expect(await violations(own)).toEqual([]);
+    await expectNoSidewaysScroll(own);
+    await own.getByRole("link", { name: /^← Your test/ }).click();
+    await expect(own.getByText("They come at eight in the morning, Lisbon time.")).toBeVisible();
+    await phone.close();
+
+    await signInByCookie(page.context(), tester.designer);
+    await page.goto(at(`/calls/${tester.callId}`));
+    await page.getByRole("link", { name: "Set up", exact: true }).click();
+    await page.getByRole("link", { name: "Messages", exact: true }).click();
+    await expect(page.getByRole("heading", { name: "Messages", exact: true })).toBeVisible();
+    await page.getByRole("button", { name: "Switch off: Half way" }).click();
+    await expect(page.getByRole("button", { name: "Switch on: Half way" })).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+
+    const second = await page.context().newPage();
+    await page.getByRole("link", { name: "Report missing" }).click();
+    await second.goto(page.url());
+    await page.getByLabel("Subject").fill("Still there, [nmae]?");
+    await page.getByRole("button", { name: "Save" }).click();
+    await expect(page.getByText("Nothing can be filled in for “[nmae]”.")).toBeVisible();
+    await page.getByLabel("Subject").fill("Still there, [name]?");
+    await page.getByLabel("Your note").fill("I am away on Sunday.");
+    await expect(page.getByText("Still there, Invented Tester?")).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole("button", { name: "Save" }).click();
+    await expect(page.getByText("Saved. Back to all messages.")).toBeVisible();
+
+    // In the other tab somebody else has not seen that.
+    await second.getByLabel("Subject").fill("Hello?");
+    await second.getByRole("button", { name: "Save" }).click();
+    await expect(second.getByText(/^Somebody else changed this message .* “Still there, \[name\]\?”/)).toBeVisible();
+    await expect(second.getByLabel("Subject")).toHaveValue("Hello?");
+    await second.getByRole("button", { name: "Save" }).click();
+    await second.getByRole("link", { name: "all messages" }).click();
+    await expect(second.getByText("In your words")).toHaveCount(1);
+    await second.getByRole("link", { name: "Report missing" }).click();
+    await expect(second.getByLabel("Subject")).toHaveValue("Hello?");
+    await second.getByRole("button", { name: "Use Sizewright’s words again" }).click();
+    await expect(second.getByLabel("Subject")).toHaveValue(/^Your report on/);
+
+    await page.goto(at("/account"));
+    await page
+      .getByRole("group", { name: /^Daily summary/ })
+      .getByRole("radio", { name: "Never" })
+      .check();
+    await expect(page.getByLabel("Time zone")).toHaveValue("Pacific/Chatham");
+    await page.getByRole("button", { name: "Save" }).nth(1).click();
+    await expect(page.getByText("Saved.")).toBeVisible();
+  } finally {
+    await stop();
+  }
+});
