@@ -81,6 +81,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
     answers: SEES,
   },
+  // A test that follows none.
+  "/calls/[callId]/progress/again": {
+    path: ({ callId }) => `/calls/${callId}/progress/again`,
+    answers: { ...SEES, viewer: "nothing", editor: "nothing", owner: "nothing" },
+  },
   "/calls/[callId]/progress/add": {
     path: ({ callId }) => `/calls/${callId}/progress/add`,
     answers: { ...SEES, viewer: "nothing" },
