@@ -81,10 +81,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
     answers: SEES,
   },
-  // A test that follows none.
+  // A test that follows another.
   "/calls/[callId]/progress/again": {
-    path: ({ callId }) => `/calls/${callId}/progress/again`,
-    answers: { ...SEES, viewer: "nothing", editor: "nothing", owner: "nothing" },
+    path: ({ draftCallId }) => `/calls/${draftCallId}/progress/again`,
+    answers: { ...SEES, viewer: "nothing" },
   },
   "/calls/[callId]/progress/add": {
     path: ({ callId }) => `/calls/${callId}/progress/add`,

@@ -8,7 +8,7 @@ import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { earlierTesters, followedCall, testedRevision } from "../../src/features/testing/again/again-data";
 import { inviteAgain, startNextCall } from "../../src/features/testing/again/again-mutations";
-import { nextListing } from "../../src/features/testing/again/next-listing";
+import { nextListing } from "@/features/recruiting/listing/next-listing-computed";
 import { archiveCall } from "../../src/features/testing/progress/archive-mutations";
 import { closeCall } from "../../src/features/testing/progress/progress-mutations";
 import { patternDocument } from "../factories/pattern";

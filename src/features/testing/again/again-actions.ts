@@ -11,7 +11,7 @@ import { idempotencyKey } from "@/server/idempotency-key";
 import { parseForm, readForm } from "@/server/read-form";
 import { inviteAgain, startNextCall } from "./again-mutations";
 import { againFormSchema, nextCallSchema } from "./again-schema";
-import { nextListing } from "./next-listing";
+import { nextListing } from "@/features/recruiting/listing/next-listing-computed";
 
 const DAY_MS = 24 * 60 * 60 * 1_000;
 

@@ -1,7 +1,7 @@
 import type { PatternDocument } from "@/engine/pattern";
-import { DAY_FIELDS, fieldNames } from "@/features/recruiting/listing/field-names";
-import { initialListing } from "@/features/recruiting/listing/initial-listing";
-import type { TypedListing } from "@/features/recruiting/listing/schema";
+import { DAY_FIELDS, fieldNames } from "./field-names";
+import { initialListing } from "./initial-listing";
+import type { TypedListing } from "./schema";
 
 interface Earlier {
   /** The earlier test's listing as its form has it; null where it had none. */
