@@ -55,6 +55,7 @@ export default defineConfig({
         "corrections.spec.ts",
         "database-unavailable.spec.ts",
         "editor-*.spec.ts",
+        "end-of-test.spec.ts",
         "gaps.spec.ts",
         "grading.spec.ts",
         "hostile-requests.spec.ts",

@@ -81,6 +81,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
     answers: SEES,
   },
+  // A test that follows another.
+  "/calls/[callId]/progress/again": {
+    path: ({ draftCallId }) => `/calls/${draftCallId}/progress/again`,
+    answers: { ...SEES, viewer: "nothing" },
+  },
   "/calls/[callId]/progress/add": {
     path: ({ callId }) => `/calls/${callId}/progress/add`,
     answers: { ...SEES, viewer: "nothing" },

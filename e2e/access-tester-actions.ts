@@ -224,6 +224,15 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "testing/progress/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   "testing/progress/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  // Twice the same makes one call.
+  "testing/again/again-actions.ts startNext": {
+    sends: ({ callId, planId: formKey }) => ({ form: { callId, formKey } }),
+    answers: { ...EDITS, editor: "/calls/[id]/set-up", owner: "/calls/[id]/set-up" },
+  },
+  "testing/again/again-actions.ts inviteEarlier": {
+    sends: ({ callId, testerId }) => ({ form: { callId, testerId, days: "7" } }),
+    answers: { ...EDITS, editor: "/calls/[id]/progress", owner: "/calls/[id]/progress" },
+  },
   // A day to come, so that nothing is published.
   "testing/errata/publish-actions.ts publishVersion": {
     sends: ({ patternId }) => ({ form: { patternId, revisionNumber: "1", label: "1.0", day: "2090-01-01" } }),

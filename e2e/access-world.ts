@@ -80,7 +80,11 @@ export async function makeWorld(): Promise<World> {
   const revision = "INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')";
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
-  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented draft')", [draftCallId, patternId]);
+  await query("INSERT INTO call (id, pattern_id, title, follows_id) VALUES ($1, $2, 'Invented draft', $3)", [
+    draftCallId,
+    patternId,
+    callId,
+  ]);
   await query("INSERT INTO listing (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);

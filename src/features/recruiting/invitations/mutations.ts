@@ -56,13 +56,14 @@ export async function inviteApplicants(
     const free = await freeCodes(transaction, access);
     const ids = invited.map(() => randomUUID());
     for (const [index, { application, size }] of invited.entries()) {
-      const { unit, terms, timeZone } = applicationSchema.parse(application.document);
+      const { unit, terms, timeZone, wearer } = applicationSchema.parse(application.document);
       const { contact, body } = application;
       await transaction.tester.create({
         data: {
           id: ids[index],
           ...{ callId: access.callId, revisionId, applicationId: application.id, accountId: application.accountId },
           ...{ size, unit, terms, timeZone, invitedAt: new Date(), invitationExpiresAt: expiresAt },
+          isWornByChild: wearer === "child",
           ...free.next(),
           ...(dates ? { dates } : {}),
           ...(contact ? { contact: { create: { name: contact.name, email: contact.email } } } : {}),

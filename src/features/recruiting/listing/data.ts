@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
-import type { PhotoSharing } from "./photo-sharing";
+import type { PhotoSharing } from "./photo-sharing-schema";
 import { listingSchema, type Dates, type ListingDocument } from "./schema";
 
 /** A date of a call, as a day and as a moment. */

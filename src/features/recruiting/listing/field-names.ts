@@ -1,5 +1,5 @@
 import { ownValue, type PatternDocument } from "@/engine/pattern";
-import { SHARING_FIELDS } from "./photo-sharing";
+import { SHARING_FIELDS } from "./photo-sharing-schema";
 
 /** Names of the fields that occur once in the form. */
 export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;

@@ -8,7 +8,7 @@ import { optionalViewer, type Viewer } from "@/server/viewer";
 import { publishedCall } from "./access";
 import { callDates, readPublished, type CallDay, type PublishedListing, type Taking } from "./data";
 import { previewedCall } from "./edited-data";
-import { wholeAgreement } from "./photo-sharing";
+import { wholeAgreement } from "./photo-sharing-schema";
 import { readTyped } from "./read-typed";
 import type { Dates } from "./schema";
 

@@ -9,7 +9,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { editedListing } from "./edited-data";
 import { mostField } from "./field-names";
-import { wholeAgreement } from "./photo-sharing";
+import { wholeAgreement } from "./photo-sharing-schema";
 import type { FieldFault } from "./read-typed";
 import type { TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";

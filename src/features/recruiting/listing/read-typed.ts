@@ -2,7 +2,7 @@ import { textSchema, type PatternDocument, type Places } from "@/engine/pattern"
 import { usualMost } from "@/engine/places";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
 import { askableMeasurements, bodyField, DAY_FIELDS, leastField, mostField, wantedField } from "./field-names";
-import { sharingSchema, SHARING_FIELDS, type PhotoSharing } from "./photo-sharing";
+import { sharingSchema, SHARING_FIELDS, type PhotoSharing } from "./photo-sharing-schema";
 import { daySchema, type Dates, type ListingDocument, type TypedListing } from "./schema";
 
 const LONGEST_TITLE = 200;

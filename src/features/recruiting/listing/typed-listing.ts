@@ -1,7 +1,7 @@
 import type { Places } from "@/engine/pattern";
 import { mostTesters, usualMost } from "@/engine/places";
 import { bodyField, DAY_FIELDS, leastField, mostField, TEXT_FIELDS, wantedField } from "./field-names";
-import { SHARING_FIELDS, type PhotoSharing } from "./photo-sharing";
+import { SHARING_FIELDS, type PhotoSharing } from "./photo-sharing-schema";
 import type { ListingDocument, TypedListing } from "./schema";
 
 interface Published {

@@ -44,7 +44,7 @@ export function ErrataView({ home, patternName, versions, errata }: ErrataViewPr
             </a>
           )
         }
-        intro="Every correction that you publish on a test’s Questions page from now on is listed here."
+        intro="Every correction that was published on a test’s Questions page since then."
       >
         {errata.length === 0 ? (
           <p className="text-soft">No errata so far.</p>

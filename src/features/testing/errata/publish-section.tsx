@@ -17,7 +17,11 @@ interface PublishSectionProps {
 export function PublishSection({ patternId, revisionNumber, versions, mayEdit }: PublishSectionProps) {
   const version = versions.find((each) => each.revisionNumber === revisionNumber);
   if (version === undefined)
-    return mayEdit ? <PublishForm {...{ patternId, revisionNumber }} isFirst={versions.length === 0} /> : null;
+    return mayEdit ? (
+      <div className="mb-6">
+        <PublishForm {...{ patternId, revisionNumber }} isFirst={versions.length === 0} />
+      </div>
+    ) : null;
   return (
     <div className="mb-6">
       <p className="wrap-anywhere">

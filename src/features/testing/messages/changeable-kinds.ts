@@ -58,5 +58,9 @@ export const FIXED_MAIL: readonly KindOfMail[] = [
   { name: "Answer to a question", who: "Who asked", when: "When you answer" },
   { name: "Question about a number", who: "Whom you ask", when: "When you ask" },
   { name: "Correction", who: "Testers of its sizes who are not finished", when: "When you publish it" },
+  {
+    ...{ name: "Pattern released", who: "Who has reported, and agreed to wait with their photos" },
+    when: "When you mark its first version as published",
+  },
   { name: "Spot or test ended", who: "Whose offer or test you end", when: "At once" },
 ];

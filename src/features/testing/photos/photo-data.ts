@@ -1,5 +1,4 @@
 import "server-only";
-import { applicationSchema } from "@/features/recruiting/applications/schema";
 import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
 import type { Connection } from "@/server/transaction";
@@ -41,9 +40,8 @@ export async function readOwnPhotos(access: TesterAccess): Promise<OwnPhotos> {
 
 /** True where the tester said that they make the garment for a child. */
 export async function isWornByChild(connection: Connection, access: TesterAccess): Promise<boolean> {
-  const tester = { ...testerScope(access) };
-  const row = await connection.application.findFirst({ where: { tester }, select: { document: true } });
-  return row !== null && applicationSchema.parse(row.document).wearer === "child";
+  const row = await connection.tester.findUnique({ where: testerScope(access), select: { isWornByChild: true } });
+  return row?.isWornByChild ?? false;
 }
 
 interface Wanted {

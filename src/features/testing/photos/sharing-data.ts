@@ -1,5 +1,5 @@
 import "server-only";
-import type { PhotoSharing } from "@/features/recruiting/listing/photo-sharing";
+import type { PhotoSharing } from "@/features/recruiting/listing/photo-sharing-schema";
 import { listingSchema } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import { testerScope, type TesterAccess } from "../home/access";

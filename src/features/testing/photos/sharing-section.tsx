@@ -1,4 +1,4 @@
-import type { Sharing } from "@/features/recruiting/listing/photo-sharing";
+import type { Sharing } from "@/features/recruiting/listing/photo-sharing-schema";
 import { dayText } from "@/ui/day";
 import { Section } from "@/ui/section";
 import type { AgreedSharing } from "./sharing-data";

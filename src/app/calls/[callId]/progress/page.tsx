@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
@@ -5,6 +6,8 @@ import { ShortStepList } from "@/features/calls/components/next-step-list";
 import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
+import { followedCall, testedRevision } from "@/features/testing/again/again-data";
+import { NextCall } from "@/features/testing/again/next-call";
 import { CallClosing } from "@/features/testing/progress/call-closing";
 import { correctionSteps, stepsOf } from "@/features/results/call-steps-data";
 import { ProgressView } from "@/features/testing/progress/progress-view";
@@ -23,21 +26,33 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const now = new Date();
   const query = progressQuerySchema.parse(await searchParams);
   const standingRead = callStanding(access);
-  const [list, places, standing, corrections] = await Promise.all([
+  const formKey = randomUUID();
+  const [list, places, standing, corrections, tested, followed] = await Promise.all([
     progressList(access, { pattern, query, now }),
     callPlaces(access),
     standingRead,
     standingRead.then((standing) => correctionSteps(access, { standing, revision })),
+    testedRevision(access),
+    followedCall(access),
   ]);
   const steps = [...corrections, ...stepsOf(standing, list.together)];
   const isOpen = call.status === "open";
   const add = (
-    <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
-      Invite someone by hand
-    </ButtonLink>
+    <>
+      {followed === null ? null : (
+        <ButtonLink href={`/calls/${callId}/progress/again`} look="quiet">
+          Invite earlier testers
+        </ButtonLink>
+      )}
+      {list.counts.length > 0 ? (
+        <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
+          Invite someone by hand
+        </ButtonLink>
+      ) : null}
+    </>
   );
   return (
-    <CallPage loaded={loaded} page="progress" actions={mayEdit && isOpen && list.counts.length > 0 ? add : null}>
+    <CallPage loaded={loaded} page="progress" actions={mayEdit && isOpen ? add : null}>
       {steps.length === 0 ? null : (
         <Section title="What needs you">
           <ShortStepList callId={callId} steps={steps} />
@@ -47,6 +62,9 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
       {mayEdit || loaded.mayRestore ? (
         <Section title={isOpen ? "When everything is in" : call.isArchived ? "Archived" : "Closed"}>
           <CallClosing callId={callId} isOpen={isOpen} isArchived={call.isArchived} />
+          {mayEdit ? (
+            <NextCall {...{ callId, testedRevision: tested, formKey }} newestRevision={revision.number} />
+          ) : null}
         </Section>
       ) : null}
     </CallPage>

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -7,7 +8,9 @@ import { NoListing } from "@/features/recruiting/listing/set-up/no-listing";
 import { ListingForm } from "@/features/recruiting/listing/set-up/listing-form";
 import { agreements, editedListing } from "@/features/recruiting/listing/edited-data";
 import { listingFormContent } from "@/features/recruiting/listing/set-up/listing-form-content";
+import { followedCall } from "@/features/testing/again/again-data";
 import { ButtonLink } from "@/ui/button";
+import { Notice } from "@/ui/notice";
 
 export const metadata: Metadata = { title: CALL_PAGES.setUp.name };
 
@@ -15,7 +18,11 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, viewer, mayEdit } = loaded;
-  const [listing, versions] = await Promise.all([editedListing(access), agreements(access)]);
+  const [listing, versions, followed] = await Promise.all([
+    editedListing(access),
+    agreements(access),
+    followedCall(access),
+  ]);
   const isOpen = call.status === "open";
   if (listing === null)
     return (
@@ -40,6 +47,17 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
         </ButtonLink>
       }
     >
+      {followed !== null && mayEdit && isOpen ? (
+        <Notice title={`This test follows “${followed.title}”`}>
+          <p>
+            Choose the dates and publish it, then{" "}
+            <Link href={`/calls/${callId}/progress/again`} className="text-link">
+              invite earlier testers
+            </Link>
+            .
+          </p>
+        </Notice>
+      ) : null}
       <ListingForm
         callId={callId}
         listing={listing}

@@ -1,0 +1,51 @@
+"use client";
+
+import { useActionState } from "react";
+import { ActionFailure } from "@/ui/action-failure";
+import { Button } from "@/ui/button";
+import { Field, Select } from "@/ui/field";
+import { inviteEarlier } from "./again-actions";
+
+interface AgainFormProps {
+  readonly callId: string;
+  readonly people: readonly {
+    readonly testerId: string;
+    readonly name: string;
+    readonly size: string;
+    readonly hasReported: boolean;
+  }[];
+}
+
+/** Chooses testers of the earlier test and invites them. */
+export function AgainForm({ callId, people }: AgainFormProps) {
+  const [failed, send, isSending] = useActionState(inviteEarlier, undefined);
+  return (
+    <form action={send} className="max-w-xl">
+      <input type="hidden" name="callId" value={callId} />
+      <fieldset className="mb-5">
+        <legend className="mb-1 font-semibold">Testers</legend>
+        {people.map(({ testerId, name, size, hasReported }) => (
+          <label key={testerId} className="flex min-h-11 cursor-pointer items-center gap-3">
+            <input type="checkbox" name="testerId" value={testerId} className="size-5 shrink-0 accent-thread" />
+            <span className="min-w-0 wrap-anywhere">
+              <bdi>{name}</bdi>, size <bdi>{size}</bdi>
+              {hasReported ? null : <span className="text-soft"> · has not reported</span>}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <Field id="days" label="Time to answer">
+        <Select id="days" name="days" defaultValue="7">
+          <option value="3">3 days</option>
+          <option value="7">7 days</option>
+          <option value="14">14 days</option>
+          <option value="30">30 days</option>
+        </Select>
+      </Field>
+      <Button type="submit" disabled={isSending}>
+        {isSending ? "Inviting …" : "Invite"}
+      </Button>
+      <ActionFailure failed={failed} />
+    </form>
+  );
+}

@@ -1,0 +1,78 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { createCall, lockOpenCall } from "@/features/calls/mutations";
+import { latestRevision } from "@/features/patterns/data";
+import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
+import { offerContent } from "@/features/recruiting/invitations/offer-computed";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import type { TypedListing } from "@/features/recruiting/listing/schema";
+import { AppError } from "@/server/errors";
+import { inTransaction } from "@/server/transaction";
+import { earlierTesters } from "./again-data";
+
+interface NextCall {
+  readonly title: string;
+  readonly typed: TypedListing;
+  readonly idempotencyKey: string;
+}
+
+/**
+ * Creates a call that follows this one, open or closed, with an unpublished listing; the same key again returns the call
+ * that exists.
+ *
+ * @throws {AppError} "not-found" if the viewer may not edit.
+ */
+export async function startNextCall(
+  access: CallAccess,
+  { title, typed, idempotencyKey }: NextCall,
+): Promise<{ callId: string }> {
+  return await inTransaction(async (transaction) => {
+    if ((await transaction.call.count({ where: callEditScope(access) })) === 0) throw new AppError("not-found");
+    const made = await createCall(access.pattern, { title, places: {}, idempotencyKey }, transaction);
+    const { callId, isNew } = made;
+    if (!isNew) return { callId };
+    await transaction.call.update({ where: { id: callId }, data: { followsId: access.callId } });
+    await transaction.listing.create({ data: { callId, document: { typed } } });
+    return { callId };
+  });
+}
+
+interface Again {
+  readonly testerIds: readonly string[];
+  /** The deadline for an answer. */
+  readonly expiresAt: Date;
+}
+
+/**
+ * Invites testers of the call that this one follows, each in the size that they made, with a copy of contact and body.
+ * Those who are here already are skipped, so that sending twice invites once.
+ *
+ * @returns how many are newly invited.
+ * @throws {AppError} "closed"; "no-place" if a size would have more testers than it may.
+ */
+export async function inviteAgain(access: CallAccess, { testerIds, expiresAt }: Again): Promise<number> {
+  return await inTransaction(async (transaction) => {
+    const { revisionId, document } = await latestRevision(access.pattern, transaction);
+    await lockOpenCall(transaction, access);
+    const chosen = new Set(testerIds);
+    const people = (await earlierTesters(access, document, transaction)).filter(({ id }) => chosen.has(id));
+    await checkMostTesters(transaction, { call: callEditScope(access), sizes: people.map(({ size }) => size) });
+    const free = await freeCodes(transaction, access);
+    const invited = people.map((person) => ({ ...person, newId: randomUUID() }));
+    for (const { id: _id, newId, contact, body, reportedAt: _reportedAt, ...person } of invited) {
+      await transaction.tester.create({
+        data: {
+          ...person,
+          ...{ id: newId, callId: access.callId, revisionId, invitedAt: new Date(), invitationExpiresAt: expiresAt },
+          ...free.next(),
+          ...(contact ? { contact: { create: contact } } : {}),
+          ...(body ? { body: { create: { measurements: body.measurements ?? {} } } } : {}),
+        },
+      });
+    }
+    const testers = { id: { in: invited.map(({ newId }) => newId) }, call: callEditScope(access) };
+    await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
+    return invited.length;
+  });
+}

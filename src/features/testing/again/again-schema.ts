@@ -1,0 +1,13 @@
+import { z } from "zod";
+
+const daysSchema = z.coerce.number().int().min(1).max(90);
+
+/** The form by which a test of the newest revision is started. */
+export const nextCallSchema = z.object({ callId: z.string(), formKey: z.uuid() });
+
+/** The form by which testers of the earlier test are invited again. */
+export const againFormSchema = z.object({
+  callId: z.string(),
+  testerId: z.array(z.uuid()),
+  days: daysSchema,
+});
