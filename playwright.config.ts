@@ -68,6 +68,7 @@ export default defineConfig({
         "pieces.spec.ts",
         "places.spec.ts",
         "reminders.spec.ts",
+        "sample-photos.spec.ts",
         "set-up.spec.ts",
         "sign-in-by-mail.spec.ts",
         "start.spec.ts",

@@ -65,6 +65,7 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     `${pattern}/revisions/1`,
     `${pattern}/revisions/compare`,
     `${pattern}/people`,
+    `${pattern}/photos`,
     `${pattern}/reports/paste`,
   ];
   for (const address of addresses) await expectAccessible(page, address);

@@ -1,5 +1,19 @@
+import { randomUUID } from "node:crypto";
+import sharp from "sharp";
+import { storePicture } from "../src/server/photo-store";
+import { query } from "./designer";
 import { ANALYSIS_MS, importCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
+
+/** A photo of somebody who made size L. */
+async function addPhoto(callId: string): Promise<void> {
+  const id = randomUUID();
+  const photo = `INSERT INTO photo (id, tester_id, view, state, bytes)
+    SELECT $1, id, 'front', 'ready', 1 FROM tester WHERE call_id = $2 AND size = 'size-l' LIMIT 1`;
+  await query(photo, [id, callId]);
+  const picture = sharp({ create: { width: 240, height: 320, channels: 3, background: "#36a" } });
+  await storePicture(id, "320.webp", await picture.webp().toBuffer());
+}
 
 // Each of these waits for an analysis, some for two.
 test.describe.configure({ timeout: 2 * ANALYSIS_MS + 60_000 });
@@ -18,6 +32,10 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.keyboard.press("Enter");
   await expect(page.getByRole("heading", { name: /too narrow in L: between/ })).toBeVisible();
   await expect(page.getByText(/Their gauge explains .*the remaining difference/).first()).toBeVisible();
+  await addPhoto(callId);
+  await page.reload();
+  const photos = page.getByRole("region", { name: "Photos of size L" });
+  await expect(photos.getByRole("img", { name: /^Front, by / })).toBeVisible();
   await expectNoSidewaysScroll(page);
 
   await page.getByRole("link", { name: "Correct this number" }).click();

@@ -14,6 +14,19 @@ function photo(background: string): Promise<Buffer> {
     .toBuffer();
 }
 
+/** Black and white in turn, of which nothing is left in a part that is blurred. */
+function stripes(): Promise<Buffer> {
+  const raw = { width: 1200, height: 1600, channels: 1 } as const;
+  const bytes = Buffer.alloc(raw.width * raw.height, 0).map((_, index) => ((index % raw.width) % 40 < 20 ? 0 : 255));
+  return sharp(bytes, { raw }).jpeg().toBuffer();
+}
+
+/** How much the lightness varies in a part of a photo. */
+async function contrast(photo: Buffer, left: number, top: number): Promise<number> {
+  const part = await sharp(photo).extract({ left, top, width: 100, height: 100 }).png().toBuffer();
+  return (await sharp(part).stats()).channels[0]?.stdev ?? 0;
+}
+
 test("a tester sends photos over a bad line, allows a use and withdraws it; the designer sees both", async ({
   page,
   context,
@@ -35,14 +48,37 @@ test("a tester sends photos over a bad line, allows a use and withdraws it; the 
   });
   await page.getByLabel("Photos", { exact: true }).setInputFiles([
     { name: "front.jpg", mimeType: "image/jpeg", buffer: await photo("#a33") },
-    { name: "front again.jpg", mimeType: "image/jpeg", buffer: await photo("#3a3") },
+    { name: "stripes.jpg", mimeType: "image/jpeg", buffer: await stripes() },
     { name: "soup.jpg", mimeType: "image/jpeg", buffer: Buffer.from("A recipe for soup") },
   ]);
+  await page.getByRole("button", { name: "Crop or blur front.jpg" }).click();
+  // The selection is 480 by 480 pixels, wherever it is moved to.
+  await page.getByRole("group", { name: /^Selection/ }).press("ArrowRight");
+  await page.getByRole("button", { name: "Crop to selection" }).click();
+  await page.getByRole("button", { name: "Use changed photo" }).click();
+  await page.getByRole("button", { name: "Crop or blur stripes.jpg" }).click();
+  await page.getByRole("button", { name: "Blur selection" }).click();
+  await page.screenshot({ path: `test-results/photos-blur-${test.info().project.name}.png`, fullPage: true });
+  await expectNoSidewaysScroll(page);
+  await page.getByRole("button", { name: "Use changed photo" }).click();
+  const chosen = page.getByRole("list", { name: "Photos to send" });
+  await expect(chosen.getByText("changed")).toHaveCount(2);
+  await page.getByRole("button", { name: "Crop or blur soup.jpg" }).click();
+  await expect(page.getByText("This photo can’t be opened here.")).toBeVisible();
+  await page.getByRole("button", { name: "Close" }).click();
   await page.getByRole("button", { name: "Send photos" }).click();
   await expect(page.getByText("3 of up to 24")).toBeVisible();
   const own = page.getByRole("list", { name: "Your photos" });
   await expect(own.getByRole("img", { name: "Your photo: Front" })).toHaveCount(2);
   await expect(own.getByText(/not a photo that can be read here/)).toBeVisible();
+  const address = (index: number) => own.getByRole("link").nth(index).getAttribute("href");
+  const sent = await Promise.all(
+    [0, 1].map(async (index) => (await page.request.get((await address(index)) ?? "")).body()),
+  );
+  const [cropped, blurred] = await Promise.all(sent.map((each) => sharp(each).metadata()));
+  expect([cropped?.width, cropped?.height, blurred?.width]).toEqual([480, 480, 1200]);
+  expect(await contrast(sent[1] ?? Buffer.alloc(0), 550, 300)).toBeLessThan(40);
+  expect(await contrast(sent[1] ?? Buffer.alloc(0), 550, 1200)).toBeGreaterThan(100);
   await own.getByRole("button", { name: /photo 3, Front/ }).click();
   await expect(page.getByText("2 of up to 24")).toBeVisible();
   const social = page.getByRole("checkbox", { name: "On social media" });

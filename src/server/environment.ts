@@ -7,6 +7,17 @@ const SENDER = /^(?:[^<>\r\n]*<)?[^<>@\s]+@[^<>@\s]+\.?[^<>@\s]+>?$/;
 const optional = <Value extends z.ZodType>(value: Value) =>
   z.preprocess((given) => (given === "" ? undefined : given), value.optional());
 
+/** An address with a key, its secret and a bucket. */
+function isBucketAddress(text: string): boolean {
+  if (!/^(s3|https?):\/\//.test(text) || !URL.canParse(text)) return false;
+  const { username, password, host, pathname } = new URL(text);
+  return [username, password, host].every((part) => part !== "") && /^\/[^/]+\/?$/.test(pathname);
+}
+
+export const photosUrlSchema = z.string().refine(isBucketAddress, {
+  error: "PHOTOS_URL must name a bucket, such as s3://KEY:SECRET@storage.example/photos?region=eu-central-1",
+});
+
 const environmentSchema = z.object({
   DATABASE_URL: z.string().regex(/^postgres(ql)?:\/\//, { error: "DATABASE_URL must begin with postgresql://" }),
   NEXTAUTH_URL: z.url({ error: "NEXTAUTH_URL must be the address people open, such as https://sizes.example" }),
@@ -22,6 +33,7 @@ const environmentSchema = z.object({
     z.string().regex(SENDER, { error: "MAIL_FROM must be an address, such as Sizewright <mail@sizes.example>" }),
   ),
   DKIM_KEY_FILE: optional(z.string()),
+  PHOTOS_URL: optional(photosUrlSchema),
   DKIM_SELECTOR: optional(z.string()).transform((name) => name ?? "sizewright"),
 });
 

@@ -1,24 +1,34 @@
 import { createWriteStream } from "node:fs";
-import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { Transform } from "node:stream";
 import { pipeline } from "node:stream/promises";
 import { environment } from "./environment";
-
-/** Nobody but the user who runs Sizewright reads what people sent. */
-const PRIVATE_FOLDER = { recursive: true, mode: 0o700 } as const;
-const PRIVATE_FILE_MODE = 0o600;
+import { photosInBucket } from "./photo-bucket";
+import { deleteFilesBefore, PRIVATE_FILE, PRIVATE_FOLDER, photosOnDisk } from "./photo-disk";
+import type { PhotoFiles } from "./photo-files";
 
 export class TooManyBytes extends Error {}
 
-/** Ids and file names come from our own code, which has checked that they are UUIDs and known names. */
-function originalPath(id: string): string {
-  return join(folderOf("originals"), id);
+let opened: Promise<PhotoFiles> | undefined;
+
+/** The bucket that the settings name, else a folder. */
+function files(): Promise<PhotoFiles> {
+  const { PHOTOS_URL } = environment();
+  opened ??= PHOTOS_URL === undefined ? Promise.resolve(photosOnDisk(photosFolder())) : photosInBucket(PHOTOS_URL);
+  return opened;
 }
 
-function folderOf(kind: "originals" | "pictures"): string {
-  return join(resolve(environment().SIZEWRIGHT_FOLDER), "photos", kind);
+function photosFolder(): string {
+  return join(resolve(environment().SIZEWRIGHT_FOLDER), "photos");
 }
+
+// Ids and file names come from our own code, which has checked that they are UUIDs and known names.
+const ORIGINALS = "originals";
+const originalName = (id: string) => `${ORIGINALS}/${id}`;
+const picturesFolder = (id: string) => `pictures/${id}`;
+/** What is being sent, on this machine until it is whole. */
+const arrivingFolder = () => join(photosFolder(), "arriving");
 
 /**
  * Writes a photo as it was sent, piece by piece; under its own name only once it is whole.
@@ -26,8 +36,8 @@ function folderOf(kind: "originals" | "pictures"): string {
  * @returns its size in bytes. @throws {TooManyBytes} where it is larger than `maxBytes`; nothing of it stays.
  */
 export async function storeOriginal(id: string, body: AsyncIterable<Uint8Array>, maxBytes: number): Promise<number> {
-  await mkdir(folderOf("originals"), PRIVATE_FOLDER);
-  const partial = `${originalPath(id)}.${crypto.randomUUID()}.part`;
+  await mkdir(arrivingFolder(), PRIVATE_FOLDER);
+  const arriving = join(arrivingFolder(), crypto.randomUUID());
   let bytes = 0;
   const counted = new Transform({
     transform: (chunk: Buffer, _encoding, done) => {
@@ -37,10 +47,10 @@ export async function storeOriginal(id: string, body: AsyncIterable<Uint8Array>,
     },
   });
   try {
-    await pipeline(body, counted, createWriteStream(partial, { mode: PRIVATE_FILE_MODE }));
-    await rename(partial, originalPath(id));
+    await pipeline(body, counted, createWriteStream(arriving, PRIVATE_FILE));
+    await (await files()).take(arriving, originalName(id));
   } catch (error) {
-    await rm(partial, { force: true });
+    await rm(arriving, { force: true });
     throw error;
   }
   return bytes;
@@ -48,55 +58,31 @@ export async function storeOriginal(id: string, body: AsyncIterable<Uint8Array>,
 
 /** @returns null where there is none any more. */
 export async function readOriginal(id: string): Promise<Buffer | null> {
-  return await readOrNull(originalPath(id));
+  return await (await files()).read(originalName(id));
 }
 
 export async function deleteOriginal(id: string): Promise<void> {
-  await rm(originalPath(id), { force: true });
+  await (await files()).delete(originalName(id));
 }
 
 /** Deletes what was sent before a moment and is still there, half-sent files among it. */
 export async function deleteOriginalsBefore(moment: Date): Promise<void> {
-  const names = await readdir(folderOf("originals")).catch(emptyWhereAbsent);
-  for (const name of names) {
-    const path = join(folderOf("originals"), name);
-    const found = await stat(path).catch(() => null);
-    if (found !== null && found.mtime < moment) await rm(path, { force: true });
-  }
+  await deleteFilesBefore(arrivingFolder(), moment);
+  await (await files()).deleteBefore(ORIGINALS, moment);
 }
 
 /** @param name such as `960.webp`. */
 export async function storePicture(id: string, name: string, bytes: Uint8Array): Promise<void> {
-  const folder = join(folderOf("pictures"), id);
-  await mkdir(folder, PRIVATE_FOLDER);
-  await writeFile(join(folder, name), bytes, { mode: PRIVATE_FILE_MODE });
+  await (await files()).write(`${picturesFolder(id)}/${name}`, bytes);
 }
 
 /** @returns null where there is none any more. */
 export async function readPicture(id: string, name: string): Promise<Buffer | null> {
-  return await readOrNull(join(folderOf("pictures"), id, name));
+  return await (await files()).read(`${picturesFolder(id)}/${name}`);
 }
 
 /** Deletes every file of a photo. */
 export async function deletePhotoFiles(id: string): Promise<void> {
   await deleteOriginal(id);
-  await rm(join(folderOf("pictures"), id), { recursive: true, force: true });
-}
-
-async function readOrNull(path: string): Promise<Buffer | null> {
-  try {
-    return await readFile(path);
-  } catch (error) {
-    if (isAbsent(error)) return null;
-    throw error;
-  }
-}
-
-function emptyWhereAbsent(error: unknown): string[] {
-  if (isAbsent(error)) return [];
-  throw error;
-}
-
-function isAbsent(error: unknown): boolean {
-  return error instanceof Error && "code" in error && error.code === "ENOENT";
+  await (await files()).deleteFolder(picturesFolder(id));
 }

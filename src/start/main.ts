@@ -1,5 +1,6 @@
 import { accessSync, constants, existsSync, mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { bucketProblem } from "@/server/photo-bucket";
 import { MigrationError } from "@/server/migrations";
 import { storedSecret } from "./stored-secret";
 import { keepWorker } from "./keep-worker";
@@ -40,12 +41,20 @@ async function start(settings: Settings, stops: Stops, signal: AbortSignal): Pro
   signal.throwIfAborted();
   await migrateDatabase(databaseUrl, join(ROOT, "prisma", "migrations"));
   signal.throwIfAborted();
+  await sayIfBucketIsAway(settings.photosUrl);
+  signal.throwIfAborted();
   stops.worker = (await keepWorker(ROOT)).stop;
   signal.throwIfAborted();
   if (mode === "demo") await seedDemo(ROOT);
   signal.throwIfAborted();
   await web.serve({ root: ROOT, dev: mode === "dev", trustedProxies: settings.trustedProxies });
   return address;
+}
+
+/** Everything but photos works without the bucket, so the start goes on. */
+async function sayIfBucketIsAway(photosUrl: string | undefined): Promise<void> {
+  const problem = photosUrl === undefined ? null : await bucketProblem(photosUrl);
+  if (problem !== null) console.error(`${problem}\nUntil then, photos can’t be sent or seen; everything else works.`);
 }
 
 async function ownDatabase(folder: string, stops: Stops, signal: AbortSignal): Promise<string> {

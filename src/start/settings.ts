@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { z } from "zod";
+import { photosUrlSchema } from "@/server/environment";
 import { StartError } from "./start-error";
 
 export interface Settings {
@@ -11,6 +12,8 @@ export interface Settings {
   readonly databaseUrl?: string | undefined;
   readonly address?: string | undefined;
   readonly secret?: string | undefined;
+  /** The bucket for photos; absent: in the folder. */
+  readonly photosUrl?: string | undefined;
   /** How many trusted proxies are in front of this server. */
   readonly trustedProxies: number;
   /** Where this server stores its files: an absolute path, for PostgreSQL runs in a working folder of its own. */
@@ -31,6 +34,7 @@ const settingsSchema = z.object({
   DATABASE_URL: z.string().optional(),
   NEXTAUTH_URL: z.string().optional(),
   NEXTAUTH_SECRET: z.string().optional(),
+  PHOTOS_URL: photosUrlSchema.optional(),
   TRUSTED_PROXIES: whole("TRUSTED_PROXIES", 20).default(0),
   SIZEWRIGHT_FOLDER: z
     .string()
@@ -47,7 +51,8 @@ export function readSettings(
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ""));
   const parsed = settingsSchema.safeParse(given);
   if (!parsed.success) throw new StartError(parsed.error.issues.map(({ message }) => message).join("\n"));
-  const { HOST, PORT, DATABASE_URL, NEXTAUTH_URL, NEXTAUTH_SECRET, TRUSTED_PROXIES, SIZEWRIGHT_FOLDER } = parsed.data;
+  const { HOST, PORT, DATABASE_URL, NEXTAUTH_URL, NEXTAUTH_SECRET, PHOTOS_URL, TRUSTED_PROXIES, SIZEWRIGHT_FOLDER } =
+    parsed.data;
   return {
     mode,
     host: HOST ?? (mode === "demo" ? "127.0.0.1" : "0.0.0.0"),
@@ -55,6 +60,7 @@ export function readSettings(
     databaseUrl: DATABASE_URL,
     address: NEXTAUTH_URL,
     secret: NEXTAUTH_SECRET,
+    photosUrl: PHOTOS_URL,
     trustedProxies: TRUSTED_PROXIES,
     folder: SIZEWRIGHT_FOLDER,
   };

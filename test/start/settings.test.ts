@@ -33,6 +33,8 @@ it("find the folder from wherever PostgreSQL is started", () => {
 it.each([
   [[], { PORT: "http" }, "PORT must be a whole number"],
   [[], { PORT: "65536" }, "PORT is too large"],
+  [[], { PHOTOS_URL: "s3://storage.example/photos" }, "PHOTOS_URL must name a bucket"],
+  [[], { PHOTOS_URL: "s3://KEY:SECRET@storage.example" }, "PHOTOS_URL must name a bucket"],
   [[], { TRUSTED_PROXIES: "many" }, "TRUSTED_PROXIES must be a whole number"],
   [["--fast"], {}, "Known flags: --demo, --dev."],
   [["--demo", "--dev"], {}, "--demo and --dev can't be used together"],

@@ -17,7 +17,7 @@ interface DescriptionFormProps {
 
 /** A description of a photo, which screen readers read aloud. */
 export function DescriptionForm({ patternId, photoId, note, usual }: DescriptionFormProps) {
-  const [failed, save, isSaving] = useActionState(describeSamplePhoto, undefined);
+  const [answer, save, isSaving] = useActionState(describeSamplePhoto, undefined);
   const id = useId();
   return (
     <form action={save} className="mt-1">
@@ -42,7 +42,10 @@ export function DescriptionForm({ patternId, photoId, note, usual }: Description
           <span className="sr-only"> description</span>
         </Button>
       </div>
-      <ActionFailure failed={failed} />
+      <p role="status" className="text-sm empty:hidden">
+        {answer?.status === "saved" && !isSaving ? "Saved." : null}
+      </p>
+      <ActionFailure failed={answer?.status === "failed" ? answer : undefined} />
     </form>
   );
 }

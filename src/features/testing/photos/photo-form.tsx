@@ -96,7 +96,10 @@ export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
             multiple
             accept="image/jpeg,image/png,image/webp"
             aria-describedby="photo-hint photo-problem"
-            onChange={({ target }) => setChosen(Array.from(target.files ?? []).flatMap(asChosen))}
+            onChange={({ target }) => {
+              setProblem(null);
+              setChosen(Array.from(target.files ?? []).flatMap(asChosen));
+            }}
             className="block w-full min-w-0 py-2 file:mr-3 file:min-h-11 file:rounded-md file:border file:border-line-strong file:bg-sheet file:px-4 file:font-semibold"
           />
           <p id="photo-problem" role="alert" className="font-semibold text-thread empty:hidden">

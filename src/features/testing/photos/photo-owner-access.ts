@@ -1,8 +1,7 @@
 import "server-only";
-import { patternAccess, patternEditScope, type PatternAccess } from "@/features/patterns/access";
-import type { Prisma } from "@/generated/prisma/client";
+import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { actingViewer } from "@/server/action";
-import { testerScope, type TesterAccess } from "../home/access";
+import type { TesterAccess } from "../home/access";
 import { testerAccess } from "../home/request-access";
 import type { PhotoOwnerId } from "./photo-schema";
 
@@ -13,11 +12,6 @@ export type PhotoOwner = { readonly tester: TesterAccess } | { readonly pattern:
 export async function photoOwner(id: PhotoOwnerId): Promise<PhotoOwner> {
   if ("testerId" in id) return { tester: await testerAccess(id.testerId) };
   return { pattern: await patternAccess(await actingViewer(), id.patternId, "editor") };
-}
-
-/** Where clause of the owner's photos. */
-export function ownPhotoScope(owner: PhotoOwner): Prisma.PhotoWhereInput {
-  return "tester" in owner ? { tester: testerScope(owner.tester) } : { pattern: patternEditScope(owner.pattern) };
 }
 
 /** The owner as a photo's row names them. */

@@ -40,7 +40,7 @@ export function PhotoSheet({ callId, photos, sizes, query }: PhotoSheetProps) {
         <Section key={group.id} title={`Size ${group.label}`}>
           <ul
             aria-label={`Photos of size ${group.label}`}
-            className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,11rem),1fr))] gap-5"
+            className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,8.5rem),1fr))] gap-4 sm:grid-cols-[repeat(auto-fill,minmax(11rem,1fr))] sm:gap-5"
           >
             {group.photos.map((photo) => (
               <SheetEntry key={photo.photoId} photo={photo} callId={callId} />

@@ -12,6 +12,8 @@ import { deleteFromSample, storeDescription, storeMain } from "./sample-mutation
 const photoSchema = z.object({ patternId: z.string(), photoId: z.uuid() });
 const describedSchema = photoSchema.extend({ note: z.string().transform(photoNote) });
 
+type Described = Failure | { readonly status: "saved" };
+
 /** A designer deletes a photo of their sample. */
 export const deleteSamplePhoto = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
@@ -22,9 +24,10 @@ export const deleteSamplePhoto = viewerAction(
 
 /** A designer says what a photo of their sample shows. */
 export const describeSamplePhoto = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+  async (viewer, _last: Described | undefined, form: FormData): Promise<Described> => {
     const { patternId, photoId, note } = parseForm(describedSchema, form);
-    return await forSample(viewer, patternId, (access) => storeDescription(access, photoId, note));
+    await forSample(viewer, patternId, (access) => storeDescription(access, photoId, note));
+    return { status: "saved" };
   },
 );
 

@@ -19,7 +19,7 @@ export function SamplePhotoList({ patternId, patternName, photos, mayEdit }: Sam
   return (
     <ul
       aria-label="Photos of your sample"
-      className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,15rem),1fr))] gap-6"
+      className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,14rem),1fr))] gap-6"
     >
       {photos.map((photo, index) => {
         const { photoId, state, reason, view, note } = photo;

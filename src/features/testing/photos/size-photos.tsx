@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { photoSources } from "./photo-address";
 import { VIEW_LABELS } from "./photo-copy";
+import type { PhotoView } from "./photo-schema";
 import type { SheetPhoto } from "./photo-sheet-data";
 import { sheetHref } from "./sheet-page";
 
@@ -11,6 +12,8 @@ interface SizePhotosProps {
 }
 
 const SHOWN = 12;
+/** The same of every tester beside each other. */
+const ORDER: readonly PhotoView[] = ["front", "back", "side", "problem", "swatch"];
 
 /** The photos of one size's testers in small, beside what is calculated from their reports; nothing where there are none. */
 export function SizePhotos({ callId, size, photos }: SizePhotosProps) {
@@ -24,24 +27,26 @@ export function SizePhotos({ callId, size, photos }: SizePhotosProps) {
         </Link>
       </div>
       <ul className="flex flex-wrap gap-3">
-        {photos.slice(0, SHOWN).map(({ photoId, view, name }) => (
-          <li key={photoId} className="w-20 min-w-0 text-xs">
-            <Link href={sheetHref(callId, { size: size.id, view })} prefetch={false}>
-              {/* Served through an access check, so Next's image server cannot fetch it. */}
-              {/* eslint-disable-next-line @next/next/no-img-element */}
-              <img
-                {...photoSources(photoId)}
-                sizes="5rem"
-                alt={`${VIEW_LABELS[view]}, by ${name}`}
-                loading="lazy"
-                className="aspect-[4/5] w-full bg-band object-cover"
-              />
-            </Link>
-            <p aria-hidden="true" className="mt-0.5 truncate text-soft">
-              <bdi>{name}</bdi>
-            </p>
-          </li>
-        ))}
+        {ORDER.flatMap((view) => photos.filter((photo) => photo.view === view))
+          .slice(0, SHOWN)
+          .map(({ photoId, view, name }) => (
+            <li key={photoId} className="w-20 min-w-0 text-xs">
+              <Link href={sheetHref(callId, { size: size.id, view })} prefetch={false}>
+                {/* Served through an access check, so Next's image server cannot fetch it. */}
+                {/* eslint-disable-next-line @next/next/no-img-element */}
+                <img
+                  {...photoSources(photoId)}
+                  sizes="5rem"
+                  alt={`${VIEW_LABELS[view]}, by ${name}`}
+                  loading="lazy"
+                  className="aspect-[4/5] w-full bg-band object-cover"
+                />
+              </Link>
+              <p aria-hidden="true" className="mt-0.5 truncate text-soft">
+                <bdi>{name}</bdi>
+              </p>
+            </li>
+          ))}
       </ul>
     </section>
   );
