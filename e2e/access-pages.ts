@@ -112,6 +112,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId }) => `/open-calls/${callId}/apply`,
     answers: everyone<PageAnswer>("shown"),
   },
+  "/open-calls/[callId]/privacy": {
+    path: ({ draftCallId }) => `/open-calls/${draftCallId}/privacy`,
+    answers: { ...SEES, visitor: "nothing" },
+  },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
@@ -188,6 +192,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
+  "/testing/[testerId]/privacy": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/privacy`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   // Without a mail server.
   "/testing/[testerId]/reminders": {

@@ -52,7 +52,7 @@ export function OwnView({ link, page }: { readonly link: string; readonly page: 
         </details>
       </Section>
       <Section title="Who sees this">
-        <WhoSees designer={designer} />
+        <WhoSees callId={application.callId} designer={designer} />
       </Section>
       <Section title="Withdraw or delete">
         <OwnControls link={link} state={state} isTaking={isTaking} />
