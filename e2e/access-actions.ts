@@ -49,6 +49,33 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ emailLink }) => ({ form: { link: emailLink, name: "Else", password: "another long password" } }),
     answers: everyone<ActionAnswer>("done"),
   },
+  // Without a mail server.
+  "accounts/email-links/email-link-actions.ts askProofLink": {
+    sends: () => ({ form: {} }),
+    answers: signedIn<ActionAnswer>("signed-out", "not-found"),
+  },
+  "accounts/email-links/email-link-actions.ts askDeletionLink": {
+    sends: () => ({ form: {} }),
+    answers: signedIn<ActionAnswer>("signed-out", "not-found"),
+  },
+  // The password is wrong.
+  "accounts/email-links/email-link-actions.ts askAddressLink": {
+    sends: () => ({ form: WRONG }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
+  // This link is for something else.
+  "accounts/email-links/email-link-actions.ts changeAddressByLink": {
+    sends: ({ emailLink }) => ({ form: { link: emailLink } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testing/account-data/deletion-actions.ts deleteByLink": {
+    sends: ({ emailLink }) => ({ form: { link: emailLink } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testing/account-data/deletion-actions.ts deleteByPassword": {
+    sends: () => ({ form: { password: WRONG.password } }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
   "results/mistakes/decision-actions.ts decideItem": {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },

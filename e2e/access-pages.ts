@@ -27,10 +27,21 @@ const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("not
 export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: everyone<PageAnswer>("shown") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/delete": { path: () => "/account/delete", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/deleted": { path: () => "/account/deleted", answers: everyone<PageAnswer>("shown") },
+  "/account/your-data": { path: () => "/account/your-data", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/your-data/download": {
+    path: () => "/account/your-data/download",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
   "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
   "/applications/[link]/delete": {
     path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/[link]/download": {
+    path: ({ link }) => `/applications/${link}/download`,
     answers: everyone<PageAnswer>("shown"),
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
@@ -192,6 +203,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
+  "/testing/[testerId]/your-data/download": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data/download`,
+    answers: TESTS,
+  },
   "/testing/[testerId]/privacy": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/privacy`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   // Without a mail server.

@@ -1,6 +1,9 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { AboutForm } from "@/features/accounts/components/about-form";
+import { AddressSection } from "@/features/accounts/components/address-section";
 import { PasswordForm } from "@/features/accounts/components/password-form";
+import { ownAddress } from "@/features/accounts/data";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
 import { isMailOn } from "@/features/mail/mail-status";
 import { readMailChoices } from "@/features/testing/reminders/choice-data";
@@ -14,15 +17,17 @@ import { signOut, signOutEverywhere } from "../../features/accounts/actions";
 
 export const metadata: Metadata = { title: "Your account" };
 
-export default async function AccountPage() {
+export default async function AccountPage({ searchParams }: PageProps<"/account">) {
   const viewer = await requireViewer();
   const { name, email, unit } = viewer;
+  const { mailed } = await searchParams;
   const mail = isMailOn() ? await readMailChoices(viewer) : null;
   return (
     <Page title="Your account" intro={email} width="narrow">
       <Section title="About you">
         <AboutForm name={name} unit={unit} />
       </Section>
+      <AddressSection address={await ownAddress(viewer)} isMailOn={isMailOn()} isMailed={mailed === "proof"} />
       {mail === null ? null : (
         <Section title="Reminders" intro={STILL_COMES}>
           <MailChoicesForm {...mail} />
@@ -30,6 +35,11 @@ export default async function AccountPage() {
       )}
       <Section title="Password" intro="Changing your password signs you out everywhere else.">
         <PasswordForm email={email} passwordHint={PASSWORD_HINT} />
+      </Section>
+      <Section title="Your data" intro="What is stored about you, who looked at it, and how to delete it.">
+        <Link href="/account/your-data" className="text-link">
+          Your data
+        </Link>
       </Section>
       <Section title="Sign out" intro="“Everywhere” signs you out in every browser, including this one.">
         <SignOutButtons />

@@ -7,7 +7,7 @@ import { storedReportSchema } from "@/features/calls/report-schema";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { forgetPhotos } from "../photos/photo-mutations";
-import { testerScope, type TesterAccess } from "./access";
+import { testerScope, type TesterAccess, type TesterToForget } from "./access";
 
 /**
  * Deletes a tester's name, body measurements and words for good. If a report was sent, its numbers stay under the tester's
@@ -16,40 +16,43 @@ import { testerScope, type TesterAccess } from "./access";
  * @throws {AppError} "not-found" if this is no longer the tester's row.
  */
 export async function forgetTester(access: TesterAccess): Promise<void> {
-  const { testerId } = access;
-  const ofThisTester = { tester: testerScope(access) };
-  await inTransaction(async (transaction) => {
-    const ofTester = { testers: { some: testerScope(access) } };
-    if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
-    await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
-    await forgetPhotos(transaction, access);
-    await transaction.application.deleteMany({ where: ofThisTester });
-    await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
-    await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });
-    if ((await transaction.report.count({ where: ofThisTester })) === 0) {
-      await transaction.tester.delete({ where: testerScope(access) });
-      return;
-    }
-    await transaction.testerContact.deleteMany({ where: ofThisTester });
-    await transaction.reward.deleteMany({ where: ofThisTester });
-    await transaction.testerBody.deleteMany({ where: ofThisTester });
-    await transaction.milestone.deleteMany({ where: ofThisTester });
-    await transaction.troubleSpot.deleteMany({ where: ofThisTester });
-    await transaction.reportDraft.deleteMany({ where: ofThisTester });
-    await transaction.numberQuestion.deleteMany({ where: ofThisTester });
-    await anonymise(transaction, testerId);
-    await transaction.correctionAnswer.deleteMany({ where: ofThisTester });
-    await transaction.correctionRead.deleteMany({ where: ofThisTester });
-    await transaction.answerRead.deleteMany({ where: ofThisTester });
-    await transaction.message.deleteMany({ where: ofThisTester });
-    await transaction.tester.update({
-      where: testerScope(access),
-      data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
-    });
-    // Nothing that was computed with their numbers is shown until it has been computed again.
-    await transaction.analysis.deleteMany({ where: { callId: access.callId } });
-    await raiseCallVersion(transaction, access.callId);
+  await inTransaction((transaction) => forgetTesterIn(transaction, { ...access, tester: testerScope(access) }));
+}
+
+/** The same as part of a transaction. */
+export async function forgetTesterIn(transaction: Connection, whose: TesterToForget): Promise<void> {
+  const { testerId, callId, tester } = whose;
+  const ofThisTester = { tester };
+  if (!(await holdCall(transaction, callId, { testers: { some: tester } }))) throw new AppError("not-found");
+  await transaction.tester.update({ where: tester, data: { note: "" } });
+  await forgetPhotos(transaction, whose);
+  await transaction.application.deleteMany({ where: ofThisTester });
+  await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
+  await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });
+  if ((await transaction.report.count({ where: ofThisTester })) === 0) {
+    await transaction.tester.delete({ where: tester });
+    return;
+  }
+  await transaction.testerContact.deleteMany({ where: ofThisTester });
+  await transaction.reward.deleteMany({ where: ofThisTester });
+  await transaction.testerBody.deleteMany({ where: ofThisTester });
+  await transaction.milestone.deleteMany({ where: ofThisTester });
+  await transaction.troubleSpot.deleteMany({ where: ofThisTester });
+  await transaction.reportDraft.deleteMany({ where: ofThisTester });
+  await transaction.numberQuestion.deleteMany({ where: ofThisTester });
+  await anonymise(transaction, testerId);
+  await transaction.correctionAnswer.deleteMany({ where: ofThisTester });
+  await transaction.correctionRead.deleteMany({ where: ofThisTester });
+  await transaction.answerRead.deleteMany({ where: ofThisTester });
+  await transaction.message.deleteMany({ where: ofThisTester });
+  await transaction.dataView.deleteMany({ where: ofThisTester });
+  await transaction.tester.update({
+    where: tester,
+    data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
   });
+  // Nothing that was computed with their numbers is shown until it has been computed again.
+  await transaction.analysis.deleteMany({ where: { callId } });
+  await raiseCallVersion(transaction, callId);
 }
 
 /** Replaces all versions of the report by one without the tester's words, with the counts that they answered corrections with; reports are immutable, so it is inserted again. */

@@ -5,7 +5,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { deleteOriginal, storeOriginal, TooManyBytes } from "@/server/photo-store";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
+import { openTesterScope, testerScope, type TesterAccess, type TesterToForget } from "../home/access";
 import { isWornByChild } from "./photo-data";
 import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
@@ -125,7 +125,7 @@ export async function storeConsent(
         "not-allowed",
         "For a child, only their parent or guardian can allow this. Tick that they agree.",
       );
-    await withdrawUses(transaction, access, allowed);
+    await withdrawUses(transaction, { ...access, tester: testerScope(access) }, allowed);
     await transaction.photoConsent.createMany({
       data: allowed.map((use) => ({ testerId: access.testerId, use })),
       skipDuplicates: true,
@@ -143,18 +143,17 @@ async function allowsMore(
 }
 
 /** Deletes a tester's photos and takes back what they allowed. */
-export async function forgetPhotos(connection: Connection, access: TesterAccess): Promise<void> {
-  await withdrawUses(connection, access, []);
-  await connection.photo.deleteMany({ where: { tester: testerScope(access) } });
+export async function forgetPhotos(connection: Connection, whose: TesterToForget): Promise<void> {
+  await withdrawUses(connection, whose, []);
+  await connection.photo.deleteMany({ where: { tester: whose.tester } });
 }
 
 async function withdrawUses(
   connection: Connection,
-  access: TesterAccess,
+  { testerId, callId, tester }: TesterToForget,
   stillAllowed: readonly PhotoUse[],
 ): Promise<void> {
-  const { testerId, callId } = access;
-  const where = { tester: testerScope(access), use: { notIn: [...stillAllowed] } };
+  const where = { tester, use: { notIn: [...stillAllowed] } };
   const withdrawn = await connection.photoConsent.findMany({ where, select: { use: true } });
   await connection.photoConsent.deleteMany({ where });
   await connection.photoWithdrawal.createMany({ data: withdrawn.map(({ use }) => ({ callId, testerId, use })) });
