@@ -115,6 +115,8 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/invited/[link]": { path: ({ invitedLink }) => `/invited/${invitedLink}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  // Without a mail server.
+  "/lost-link": { path: () => "/lost-link", answers: everyone<PageAnswer>("nothing") },
   "/open-calls/[callId]": {
     path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
     answers: { ...SEES, visitor: "nothing" },

@@ -40,6 +40,8 @@ export const changeAddressSchema = z.object({ email: emailSchema, password: know
 
 export const deletionSchema = z.object({ password: knownPassword });
 
+export const lostLinkSchema = z.object({ email: emailSchema });
+
 export const linkSchema = z.object({ link: z.string() });
 
 export const linkPasswordSchema = linkSchema.extend({ newPassword });
