@@ -22,6 +22,11 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
   },
+  // None of them created the first account.
+  "accounts/operator/operator-actions.ts checkMail": {
+    sends: () => ({ form: {} }),
+    answers: signedIn<ActionAnswer>("signed-out", "not-found"),
+  },
   // Without a mail server.
   "accounts/email-links/email-link-actions.ts askSignInLink": {
     sends: () => ({ form: { email: WRONG.email, next: "/" } }),

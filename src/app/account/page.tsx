@@ -4,8 +4,11 @@ import { AboutForm } from "@/features/accounts/components/about-form";
 import { AddressSection } from "@/features/accounts/components/address-section";
 import { PasswordForm } from "@/features/accounts/components/password-form";
 import { ownAddress } from "@/features/accounts/data";
+import { operatorAccess } from "@/features/accounts/operator/access";
+import { MailServerSection } from "@/features/accounts/operator/mail-server-section";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
 import { isMailOn } from "@/features/mail/mail-status";
+import { mailServerState } from "@/features/mail/server-data";
 import { readMailChoices } from "@/features/testing/reminders/choice-data";
 import { MailChoicesForm } from "@/features/testing/reminders/choice-forms";
 import { STILL_COMES } from "@/features/testing/reminders/reminder-choice-copy";
@@ -20,7 +23,7 @@ export const metadata: Metadata = { title: "Your account" };
 export default async function AccountPage({ searchParams }: PageProps<"/account">) {
   const viewer = await requireViewer();
   const { name, email, unit } = viewer;
-  const { mailed } = await searchParams;
+  const [{ mailed }, operator] = await Promise.all([searchParams, operatorAccess(viewer)]);
   const mail = isMailOn() ? await readMailChoices(viewer) : null;
   return (
     <Page title="Your account" intro={email} width="narrow">
@@ -41,6 +44,7 @@ export default async function AccountPage({ searchParams }: PageProps<"/account"
           Your data
         </Link>
       </Section>
+      {operator === null ? null : <MailServerSection isMailOn={isMailOn()} state={await mailServerState()} />}
       <Section title="Sign out" intro="“Everywhere” signs you out in every browser, including this one.">
         <SignOutButtons />
       </Section>

@@ -5,8 +5,8 @@ import { onceOpen } from "@/features/accounts/email-links/use-mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { unsafeTestersToForget } from "../home/access";
-import { forgetTesterIn } from "../home/forget-mutations";
+import { unsafeTestersToForget } from "../forget/access";
+import { forgetTesterIn } from "../forget/forget-in-mutations";
 import { ownedBy, runningTests } from "./deletion-data";
 import { runningWords } from "./deletion-copy";
 

@@ -7,7 +7,6 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { isKey } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
-import type { Connection } from "@/server/transaction";
 import { optionalViewer } from "@/server/viewer";
 import { testerCookieName } from "./tester-cookie-name";
 
@@ -42,31 +41,6 @@ export const testerAccess = cache(async (testerId: string): Promise<TesterAccess
     throw new AppError("not-found");
   return { testerId, callId, accountId: null, linkVersion } as TesterAccess;
 });
-
-/** Whose data is to be deleted; where clause by the proof of whoever acts. */
-export interface TesterToForget {
-  readonly testerId: string;
-  readonly callId: string;
-  readonly tester: Prisma.TesterWhereUniqueInput;
-}
-
-/**
- * Testers whose data is to be deleted where none of them acts: when an account is deleted, and for the worker.
- *
- * @param where of an account that its person deletes, or of a call whose time is over.
- */
-export async function unsafeTestersToForget(
-  connection: Connection,
-  where: Prisma.TesterWhereInput,
-): Promise<TesterToForget[]> {
-  const rows = await connection.tester.findMany({
-    where,
-    // Calls are locked in one order.
-    orderBy: [{ callId: "asc" }, { id: "asc" }],
-    select: { id: true, callId: true, accountId: true },
-  });
-  return rows.map(({ id, callId, accountId }) => ({ testerId: id, callId, tester: { id, callId, accountId } }));
-}
 
 /** Where clause of the tester that was proved. */
 export function testerScope({ testerId, callId, accountId, linkVersion }: TesterAccess): Prisma.TesterWhereUniqueInput {

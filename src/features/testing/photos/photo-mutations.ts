@@ -5,10 +5,11 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { deleteOriginal, storeOriginal, TooManyBytes } from "@/server/photo-store";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { openTesterScope, testerScope, type TesterAccess, type TesterToForget } from "../home/access";
+import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
 import { isWornByChild } from "./photo-data";
 import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
+import { withdrawUses } from "./withdraw-mutations";
 
 /**
  * Stores a photo that is sent, for the worker to make its sizes. Sent again with the same id, it is stored once.
@@ -140,23 +141,6 @@ async function allowsMore(
 ): Promise<boolean> {
   const where = { tester: testerScope(access), use: { in: [...allowed] } };
   return (await connection.photoConsent.count({ where })) < allowed.length;
-}
-
-/** Deletes a tester's photos and takes back what they allowed. */
-export async function forgetPhotos(connection: Connection, whose: TesterToForget): Promise<void> {
-  await withdrawUses(connection, whose, []);
-  await connection.photo.deleteMany({ where: { tester: whose.tester } });
-}
-
-async function withdrawUses(
-  connection: Connection,
-  { testerId, callId, tester }: TesterToForget,
-  stillAllowed: readonly PhotoUse[],
-): Promise<void> {
-  const where = { tester, use: { notIn: [...stillAllowed] } };
-  const withdrawn = await connection.photoConsent.findMany({ where, select: { use: true } });
-  await connection.photoConsent.deleteMany({ where });
-  await connection.photoWithdrawal.createMany({ data: withdrawn.map(({ use }) => ({ callId, testerId, use })) });
 }
 
 /** The designer has taken down what a tester no longer allows. */
