@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import { Readable } from "node:stream";
 import sharp from "sharp";
 import { mailSignInLink } from "@/features/accounts/email-links/ask-mutations";
 import { writeMessages } from "@/features/mail/mutations";
@@ -142,7 +143,7 @@ async function sendPhoto(access: TesterAccess, marker: string): Promise<void> {
     .withExif({ IFD0: { Artist: marker, ImageDescription: marker } })
     .toBuffer();
   if (!bytes.includes(marker)) throw new Error("the photo holds no marker");
-  const body = new Blob([new Uint8Array(bytes)]).stream();
-  await receivePhoto(access, { photoId: randomUUID(), view: "problem", note: `here ${marker}` }, body as never);
+  const sent = { photoId: randomUUID(), view: "problem" as const, note: `here ${marker}` };
+  await receivePhoto({ tester: access }, sent, Readable.from([bytes]));
   await storeConsent(access, ["social_media"]);
 }

@@ -41,6 +41,7 @@ export async function forgetTesterIn(transaction: Connection, whose: TesterToFor
   await transaction.answerRead.deleteMany({ where: ofThisTester });
   await transaction.message.deleteMany({ where: ofThisTester });
   await transaction.dataView.deleteMany({ where: ofThisTester });
+  await transaction.reminder.deleteMany({ where: ofThisTester });
   await transaction.tester.update({
     where: tester,
     data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
