@@ -57,6 +57,8 @@ async function createListedCall(page: Page): Promise<string> {
   await page.getByLabel("Swatches by").fill(inDays(20));
   await page.getByLabel("Reports by").fill(inDays(60));
   await page.getByLabel("What testers get").fill("The pattern.");
+  await page.getByLabel("Who is responsible").fill("Invented Designs");
+  await page.getByLabel("How to reach them").fill("privacy@example.org");
   await page.getByRole("button", { name: "Publish" }).click();
   await expect(page.getByText("Everybody can read it on the")).toBeVisible();
   return (await page.getByRole("link", { name: "tester call", exact: true }).getAttribute("href")) ?? "";

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
-import { freePlace, pastedReports, refusedPattern, WRONG } from "./access-forms";
+import { freePlace, pastedReports, refusedPattern } from "./access-forms";
 import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
+import { ACCOUNT_ACTIONS } from "./access-account-actions";
 import { TESTER_ACTIONS } from "./access-tester-actions";
 import { everyone, signedIn, type Kind } from "./access-world";
 
@@ -9,46 +10,7 @@ const OWNS: Readonly<Record<Kind, ActionAnswer>> = { ...EDITS, editor: "not-allo
 
 /** Every action of the features, by file and name. */
 export const ACTIONS: Readonly<Record<string, ActionRow>> = {
-  "accounts/actions.ts signIn": { sends: () => ({ form: WRONG }), answers: everyone<ActionAnswer>("done") },
-  "accounts/actions.ts signUp": {
-    sends: () => ({ form: { name: "", ...WRONG } }),
-    answers: everyone<ActionAnswer>("done"),
-  },
-  "accounts/actions.ts saveAbout": {
-    sends: () => ({ form: { name: "Another Name", unit: "in" } }),
-    answers: signedIn<ActionAnswer>("signed-out", "done"),
-  },
-  "accounts/actions.ts savePassword": {
-    sends: () => ({ form: { password: WRONG.password, newPassword: "another long password" } }),
-    answers: signedIn<ActionAnswer>("signed-out", "done"),
-  },
-  "accounts/actions.ts signOut": { sends: () => ({ values: [] }), answers: everyone<ActionAnswer>("/sign-in") },
-  "accounts/actions.ts signOutEverywhere": {
-    sends: () => ({ values: [] }),
-    answers: everyone<ActionAnswer>("/sign-in"),
-  },
-  // Without a mail server.
-  "accounts/email-links/email-link-actions.ts askSignInLink": {
-    sends: () => ({ form: { email: WRONG.email, next: "/" } }),
-    answers: everyone<ActionAnswer>("not-found"),
-  },
-  "accounts/email-links/email-link-actions.ts askSignUpLink": {
-    sends: () => ({ form: { email: WRONG.email, next: "/" } }),
-    answers: everyone<ActionAnswer>("not-found"),
-  },
-  // Whoever has the link may, and the first leaves nothing for the others; here it needs a new password, but for its account.
-  "accounts/email-links/email-link-actions.ts signInByLink": {
-    sends: ({ emailLink }) => ({ form: { link: emailLink } }),
-    answers: { ...everyone<ActionAnswer>("done"), owner: "/" },
-  },
-  "accounts/email-links/email-link-actions.ts setPasswordByLink": {
-    sends: ({ emailLink }) => ({ form: { link: emailLink, newPassword: "another long password" } }),
-    answers: { ...everyone<ActionAnswer>("done"), visitor: "/" },
-  },
-  "accounts/email-links/email-link-actions.ts signUpByLink": {
-    sends: ({ emailLink }) => ({ form: { link: emailLink, name: "Else", password: "another long password" } }),
-    answers: everyone<ActionAnswer>("done"),
-  },
+  ...ACCOUNT_ACTIONS,
   "results/mistakes/decision-actions.ts decideItem": {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },

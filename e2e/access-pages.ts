@@ -27,10 +27,21 @@ const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("not
 export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: everyone<PageAnswer>("shown") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/delete": { path: () => "/account/delete", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/deleted": { path: () => "/account/deleted", answers: everyone<PageAnswer>("shown") },
+  "/account/your-data": { path: () => "/account/your-data", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/account/your-data/download": {
+    path: () => "/account/your-data/download",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
   "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
   "/applications/[link]/delete": {
     path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/[link]/download": {
+    path: ({ link }) => `/applications/${link}/download`,
     answers: everyone<PageAnswer>("shown"),
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
@@ -109,6 +120,8 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/invited/[link]": { path: ({ invitedLink }) => `/invited/${invitedLink}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  // Without a mail server.
+  "/lost-link": { path: () => "/lost-link", answers: everyone<PageAnswer>("nothing") },
   "/open-calls/[callId]": {
     path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
     answers: { ...SEES, visitor: "nothing" },
@@ -116,6 +129,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/open-calls/[callId]/apply": {
     path: ({ callId }) => `/open-calls/${callId}/apply`,
     answers: everyone<PageAnswer>("shown"),
+  },
+  "/open-calls/[callId]/privacy": {
+    path: ({ draftCallId }) => `/open-calls/${draftCallId}/privacy`,
+    answers: { ...SEES, visitor: "nothing" },
   },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
@@ -198,6 +215,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
   "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
   "/testing/[testerId]/your-data": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data`, answers: TESTS },
+  "/testing/[testerId]/your-data/download": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/your-data/download`,
+    answers: TESTS,
+  },
+  "/testing/[testerId]/privacy": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/privacy`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   "/testing/[testerId]/dates.ics": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/dates.ics`,

@@ -133,6 +133,15 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId, revisionId }) => ({ form: { testerId, from: revisionId, to: revisionId } }),
     answers: TESTS,
   },
+  // Without a mail server.
+  "testing/lost-links/lost-link-actions.ts askOwnLinks": {
+    sends: () => ({ form: { email: WRONG.email } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "testing/home/password-actions.ts linkToAccount": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId } }),
+    answers: { ...TESTS, "another designer": "/testing/[id]" },
+  },
   // The tester already has an account, so no other is made for the test.
   "testing/home/password-actions.ts setPassword": {
     sends: ({ ownTesterId: testerId }) => ({

@@ -1,4 +1,5 @@
 import type { Places } from "../../src/engine/pattern";
+import { NOTICE_FIELDS } from "../../src/features/recruiting/listing/field-names";
 import { initialListing } from "../../src/features/recruiting/listing/initial-listing";
 import type { TypedListing } from "../../src/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "../../src/server/time-zone";
@@ -19,5 +20,7 @@ export function saltmarshListing({ title, places, now }: { title: string; places
     reportBy: daysAfter(today, 98),
     gives: "The finished pattern, your name in it if you like, and one more pattern of your choice.",
     mostApplications: "60",
+    [NOTICE_FIELDS.responsible]: "Ines Marsh, a designer who is made up",
+    [NOTICE_FIELDS.contact]: "ines@example.org",
   };
 }

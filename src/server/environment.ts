@@ -29,6 +29,8 @@ const environmentSchema = z.object({
   SMTP_URL: optional(
     z.string().regex(/^smtps?:\/\/./, { error: "SMTP_URL must begin with smtp:// or smtps://, then the mail server" }),
   ),
+  /** Whose account sees how mail is doing. */
+  OPERATOR_EMAIL: optional(z.string().toLowerCase()),
   MAIL_FROM: optional(
     z.string().regex(SENDER, { error: "MAIL_FROM must be an address, such as Sizewright <mail@sizes.example>" }),
   ),

@@ -1,4 +1,5 @@
 import { PrismaPg } from "@prisma/adapter-pg";
+import { withoutRowDetails } from "./without-row-details";
 
 type Transaction = Awaited<ReturnType<Awaited<ReturnType<PrismaPg["connect"]>>["startTransaction"]>>;
 
@@ -11,6 +12,9 @@ type Transaction = Awaited<ReturnType<Awaited<ReturnType<PrismaPg["connect"]>>["
 export class QueriesInTurn extends PrismaPg {
   override async connect() {
     const adapter = await super.connect();
+    const [query, execute] = [adapter.queryRaw.bind(adapter), adapter.executeRaw.bind(adapter)];
+    adapter.queryRaw = (asked) => withoutRowDetails(query(asked));
+    adapter.executeRaw = (asked) => withoutRowDetails(execute(asked));
     const start = adapter.startTransaction.bind(adapter);
     adapter.startTransaction = async (level) => inTurn(await start(level));
     return adapter;
@@ -26,7 +30,7 @@ function inTurn(transaction: Transaction): Transaction {
     last = mine;
     return mine;
   };
-  transaction.queryRaw = (asked) => after(() => query(asked));
-  transaction.executeRaw = (asked) => after(() => execute(asked));
+  transaction.queryRaw = (asked) => after(() => withoutRowDetails(query(asked)));
+  transaction.executeRaw = (asked) => after(() => withoutRowDetails(execute(asked)));
   return transaction;
 }

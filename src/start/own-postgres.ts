@@ -33,6 +33,8 @@ export interface OwnPostgresPlace {
 }
 
 const SHARED = "/var/lib/sizewright";
+/** Its log says that a row was refused, and not what people wrote in it. */
+const SILENT = ["log_error_verbosity=terse", "log_min_error_statement=panic"];
 const UNSAFE = ["fsync=off", "full_page_writes=off"];
 
 interface Ready {
@@ -75,7 +77,7 @@ async function prepareData(folder: string, temporary: boolean, signal: AbortSign
   if (!existsSync(data)) initialise({ binaries, user, home, password });
   const log = join(folder, "postgresql.log");
   const portFile = join(folder, "database-port");
-  const settings = temporary ? UNSAFE : [];
+  const settings = [...SILENT, ...(temporary ? UNSAFE : [])];
   return { home, run: { postgres: binaries.postgres, user, data, log, portFile, password, settings, signal } };
 }
 

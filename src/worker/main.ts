@@ -2,6 +2,7 @@ import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
 import { nextEmailLinkPurge, purgeEmailLinks } from "@/features/accounts/email-links/purge-mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
+import { checkMailServer, nextMailCheck } from "@/features/mail/server-mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
 import {
   deleteFilesOfPhoto,
@@ -12,7 +13,10 @@ import {
   sweepOriginals,
 } from "@/features/testing/photos/photo-work-mutations";
 import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
+import { nextGradingPurge, purgeGradings } from "@/features/patterns/grading/purge-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
+import { nextViewPurge, purgeViews } from "@/features/recruiting/views/purge-mutations";
+import { nextRetention, runRetention } from "@/features/testing/retention/retention-mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
 import { nextReminded, writeReminders } from "@/features/testing/reminders/reminder-mutations";
 import { nextSummary, writeSummaries } from "@/features/results/summary/summary-mutations";
@@ -87,6 +91,13 @@ const lanes = [
     { name: "write-reminders", next: onceIn(REMINDERS_MS, () => nextReminded()), run: () => writeReminders() },
     { name: "write-summaries", next: onceIn(REMINDERS_MS, () => nextSummary()), run: () => writeSummaries() },
     { name: "purge-email-links", next: onceIn(HOUR_MS, () => nextEmailLinkPurge()), run: () => purgeEmailLinks() },
+  ]),
+  // Nobody waits for these.
+  startLane([
+    { name: "check-mail-server", next: onceIn(Infinity, nextMailCheck), run: () => checkMailServer() },
+    { name: "purge-views", next: onceIn(HOUR_MS, () => nextViewPurge()), run: () => purgeViews() },
+    { name: "purge-gradings", next: onceIn(HOUR_MS, () => nextGradingPurge()), run: () => purgeGradings() },
+    { name: "delete-people", next: onceIn(HOUR_MS, () => nextRetention()), run: (id) => runRetention(id) },
   ]),
   // Large photos take seconds each.
   startLane([

@@ -6,9 +6,8 @@ import { invitedState } from "@/features/testing/invited/invited-state";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { testerAccess } from "@/features/testing/home/request-access";
 import { forgetTester } from "@/features/testing/home/forget-mutations";
-import { acceptInvited, bindToAccount } from "../../src/features/testing/invited/invited-mutations";
+import { acceptInvited, bindOwnTest, bindToAccount } from "../../src/features/testing/invited/invited-mutations";
 import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testing/home/milestone-mutations";
-import { setTesterPassword } from "@/features/testing/home/password-mutations";
 import {
   closeCall,
   noteTester,
@@ -19,7 +18,6 @@ import { database, pool } from "@/server/database";
 import { linkKey } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
-import { makeAccount } from "./make-account";
 import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf } from "./invited-tester";
 
 // Who asks is what a request's cookies say; there is no request here.
@@ -94,19 +92,14 @@ describe("a tester's own pages", () => {
 
   it("get an account by a password, which the link then asks for; one that exists is left as it is", async () => {
     const { testerId, own } = await accepted();
-    const taken = await makeAccount({ name: "Other" });
-    const password = "a long enough password";
-    expect(await setTesterPassword(own, { name: "Bea", email: taken.email, password })).toBeNull();
-    expect(await rowOf(testerId)).toMatchObject({ accountId: null, linkVersion: 1 });
-    const email = `${randomUUID()}@example.org`;
-    const account = await setTesterPassword(own, { name: "Bea", email, password });
-    expect(await rowOf(testerId)).toMatchObject({ accountId: account?.accountId, linkVersion: 1 });
+    const bea = await makeViewer("Bea");
+    expect(await bindOwnTest(own, bea)).toBe(true);
+    expect(await rowOf(testerId)).toMatchObject({ accountId: bea.accountId, linkVersion: 1 });
     expect(invitedState(await readInvited(await held(testerId)), { accountId: null, isLetIn: true }, new Date())).toBe(
       "sign-in",
     );
     await expect(testerAccess(testerId)).rejects.toMatchObject({ code: "not-found" });
-    const again = setTesterPassword(own, { name: "Bea", email: `${randomUUID()}@example.org`, password });
-    await expect(again).rejects.toMatchObject({ code: "not-found" });
+    expect(await bindOwnTest(own, await makeViewer("Cleo"))).toBe(false);
   });
 });
 

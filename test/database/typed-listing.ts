@@ -14,6 +14,7 @@ export function typed(change: TypedListing = {}): TypedListing {
     ...{ applyUntil: daysAfter(today, 7), startOn: daysAfter(today, 10) },
     ...{ swatchBy: daysAfter(today, 20), reportBy: daysAfter(today, 60) },
     ...{ gives: "The pattern.", agreement: "I will report.", progressPhotos: "", finishedPhotos: "" },
+    ...{ noticeResponsible: "Invented Designs", noticeContact: "privacy@example.org" },
     ...change,
   };
 }

@@ -13,6 +13,13 @@ export function listingDocument(change: Partial<ListingDocument> = {}): ListingD
     bodyAsked: ["bust"],
     fitBy: ["bust"],
     mostApplications: null,
+    notice: {
+      responsible: "Invented Designs",
+      contact: "privacy@example.org",
+      minimumAge: 18,
+      monthsStored: 12,
+      more: "",
+    },
     ...change,
   };
 }

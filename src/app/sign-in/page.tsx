@@ -34,6 +34,14 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
       <SignInForm email={fresh ?? ""} next={next} />
       {isMailOn() ? (
         <p className="mt-8 text-soft">
+          Testing without an account?{" "}
+          <Link href="/lost-link" className="text-link">
+            Get your links again
+          </Link>
+        </p>
+      ) : null}
+      {isMailOn() ? (
+        <p className="mt-8 text-soft">
           Forgot your password?{" "}
           <Link href={withNext("/sign-in/by-mail", next)} className="text-link">
             Sign in by e-mail

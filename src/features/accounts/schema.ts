@@ -36,6 +36,12 @@ export const signUpSchema = z.object({ name, email: emailSchema, password: newPa
 
 export const askLinkSchema = z.object({ email: emailSchema, next });
 
+export const changeAddressSchema = z.object({ email: emailSchema, password: knownPassword });
+
+export const deletionSchema = z.object({ password: knownPassword });
+
+export const lostLinkSchema = z.object({ email: emailSchema });
+
 export const linkSchema = z.object({ link: z.string() });
 
 export const linkPasswordSchema = linkSchema.extend({ newPassword });

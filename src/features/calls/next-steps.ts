@@ -3,10 +3,11 @@ import type { CallStanding } from "./standing-data";
 
 /** What the designer of a call has to do, in the order of a test. */
 export function nextSteps(standing: CallStanding): NextStep[] {
-  const { listing, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
+  const { listing, isOpen, isNoticeMissing, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
   if (!isOpen) return [];
   const steps: readonly { many: number; page: CallPageKey; message: (many: number) => string; link: string }[] = [
     { many: listing === "draft" ? 1 : 0, page: "setUp", message: () => DRAFT, link: "Publish the tester call" },
+    { many: isNoticeMissing ? 1 : 0, page: "setUp", message: () => NO_NOTICE, link: "Complete the privacy notice" },
     { many: undecided, page: "applications", message: undecidedWords, link: "Decide on applications" },
     { many: unplaced, page: "sizes", message: unplacedWords, link: "Assign sizes" },
     { many: placed, page: "sizes", message: placedWords, link: "Review and invite" },
@@ -85,6 +86,7 @@ export function resultWords({ reported, off }: Pick<CallStanding, "reported" | "
   return off === 0 ? "No measurement came out different from the pattern" : offWords(off).replace(/\.$/, "");
 }
 
+const NO_NOTICE = "The privacy notice is not complete. Testers read there who is responsible for their data.";
 const DRAFT = "The tester call is a draft. People can apply once you publish it.";
 
 function undecidedWords(many: number): string {

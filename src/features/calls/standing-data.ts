@@ -12,6 +12,8 @@ export interface CallStanding {
   /** Null for a call without an listing, whose reports are imported. */
   readonly listing: "draft" | "taking" | "over" | null;
   readonly isOpen: boolean;
+  /** It is published with a privacy notice that is not complete. */
+  readonly isNoticeMissing: boolean;
   /** Without those who have withdrawn. */
   readonly applied: number;
   /** Applications without a decision. */
@@ -68,7 +70,9 @@ async function standings(accountId: string, which: Prisma.Sql): Promise<Standing
     SELECT call.id AS "callId", call.title, call.status = 'open' AS "isOpen", applications.*, testers.*,
       coalesce(results.off, 0) AS off, coalesce(results.flagged, 0) AS flagged,
       (SELECT count(*)::int FROM question WHERE question.call_id = call.id AND question.answer IS NULL) AS questions,
-      listing.call_id IS NOT NULL AS "hasListing", listing.published_at AS "publishedAt", listing.apply_until AS "applyUntil"
+      listing.call_id IS NOT NULL AS "hasListing", listing.published_at AS "publishedAt",
+      coalesce(listing.published_at IS NOT NULL AND NOT listing.document ? 'notice', false) AS "isNoticeMissing",
+      listing.apply_until AS "applyUntil"
     FROM call
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${accountId}::uuid
     LEFT JOIN listing ON listing.call_id = call.id

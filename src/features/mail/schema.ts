@@ -62,4 +62,11 @@ export type MessageKind =
   | "sign-up-link"
   | "sign-up-known"
   | "reminder"
-  | "daily-summary";
+  | "daily-summary"
+  | "prove-address"
+  | "change-address"
+  | "address-known"
+  | "address-changed"
+  | "delete-account"
+  | "own-links"
+  | "deletion-soon";

@@ -13,6 +13,7 @@ import { messageText, type WrittenMessage } from "./message-text";
 import { contentSchema, type LinkTarget } from "./schema";
 import { afterAttempts, afterServerFailures, MOST_ATTEMPTS } from "./send-again-after";
 import { deliver, type Delivery } from "./deliver";
+import { noteMailServer } from "./server-mutations";
 
 /** Longer than a mail server can take: a message is tried again if this process ended while it was sent. */
 const LEASE_MS = 15 * 60_000;
@@ -43,7 +44,7 @@ export async function sendMessage(id: string): Promise<void> {
   const refused = await database().refusedAddress.findUnique({ where: { address: row.address } });
   const delivery: Delivery =
     refused === null ? await deliver(mailOf(row)) : { status: "refused", reply: refused.reply, isAddress: true };
-  noteServer(delivery);
+  await noteServer(delivery);
   // What was sent is sent once, though the database is unavailable for a moment.
   for (;;) {
     try {
@@ -104,15 +105,21 @@ function linkOf(to: LinkTarget): string {
   return wholeAddress(`${before}${linkTo(key, { id, version })}${after}`);
 }
 
-function noteServer(delivery: Delivery): void {
-  if (delivery.status !== "later" || !delivery.isServerAway) {
+async function noteServer(delivery: Delivery): Promise<void> {
+  const isAway = delivery.status === "later" && delivery.isServerAway;
+  if (isAway) {
+    server.failures += 1;
+    server.restUntilMs = Date.now() + afterServerFailures(server.failures);
+    log.warn({ reply: delivery.reply }, "the mail server takes no message");
+  } else {
     server.failures = 0;
     server.restUntilMs = 0;
-    return;
   }
-  server.failures += 1;
-  server.restUntilMs = Date.now() + afterServerFailures(server.failures);
-  log.warn({ reply: delivery.reply }, "the mail server takes no message");
+  try {
+    await noteMailServer(isAway ? delivery.reply : null);
+  } catch (error) {
+    if (!isDatabaseUnavailable(error)) throw error;
+  }
 }
 
 async function record({ id, address, attempts }: TakenMessage, delivery: Delivery): Promise<void> {

@@ -10,6 +10,7 @@ import type { Viewer } from "@/server/viewer";
 import { withdrawalSteps } from "@/features/testing/photos/withdrawal-steps-data";
 import { unansweredTesters } from "@/features/testing/corrections/correction-standings-data";
 import { correctionSearch } from "@/features/testing/corrections/correction-query";
+import { retentionsOfViewer, retentionSteps } from "@/features/testing/retention/retention-data";
 import { needSteps } from "@/features/testing/progress/need-steps";
 import { progressNeeds, type ProgressList } from "@/features/testing/progress/progress-list-data";
 
@@ -20,14 +21,15 @@ interface Standing {
   readonly now: Date;
 }
 
-/** Everything in a call that its designer has to do; in a closed one, only to take photos down. */
+/** Everything in a call that its designer has to do; in a closed one, only to take photos down and to save names. */
 export async function callSteps(access: CallAccess, { standing, revision, now }: Standing): Promise<NextStep[]> {
-  const [withdrawn, together, corrections] = await Promise.all([
+  const [withdrawn, deleted, together, corrections] = await Promise.all([
     withdrawalSteps(access),
+    standing.isOpen ? [] : retentionSteps(access),
     isRun(standing) ? progressNeeds(access, { pattern: revision.document, now }) : [],
     correctionSteps(access, { standing, revision }),
   ]);
-  return [...withdrawn, ...corrections, ...stepsOf(standing, together)];
+  return [...withdrawn, ...deleted, ...corrections, ...stepsOf(standing, together)];
 }
 
 /** What corrections ask of the designer of a call that is run: those to publish in time, and those without an answer. */
@@ -70,16 +72,16 @@ export interface WaitingCall {
   readonly steps: readonly NextStep[];
 }
 
-/** The viewer's open calls in which they have something to do, the newest first. */
+/** The viewer's calls in which they have something to do, the newest first; then closed ones that are soon without names. */
 export async function waitingCalls(viewer: Viewer, now: Date): Promise<WaitingCall[]> {
-  const standings = await openStandings(viewer);
+  const [standings, closed] = await Promise.all([openStandings(viewer), retentionsOfViewer(viewer)]);
   const calls = await Promise.all(
     standings.map(async (standing) => {
       const { callId, title } = standing;
       return { callId, title, steps: await openSteps(viewer, { standing, callId, now }) };
     }),
   );
-  return calls.filter(({ steps }) => steps.length > 0);
+  return [...calls.filter(({ steps }) => steps.length > 0), ...closed];
 }
 
 /** Only the needs of testers and corrections are read from the pattern. */

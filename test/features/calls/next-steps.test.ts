@@ -4,7 +4,7 @@ import type { CallStanding } from "@/features/calls/standing-data";
 
 const BEGUN: CallStanding = {
   listing: "taking",
-  ...{ isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
+  ...{ isOpen: true, isNoticeMissing: false, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
   ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0, flagged: 0, off: 0 },
 };
 
@@ -12,6 +12,7 @@ describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
     const steps = nextSteps({
       ...BEGUN,
+      isNoticeMissing: true,
       undecided: 1,
       unplaced: 2,
       placed: 3,
@@ -21,6 +22,7 @@ describe("what comes next in a call", () => {
       off: 1,
     });
     expect(steps.map(({ page, message }) => `${page}: ${message}`)).toEqual([
+      "setUp: The privacy notice is not complete. Testers read there who is responsible for their data.",
       "applications: 1 application needs your decision.",
       "sizes: 2 people you accepted have no size yet.",
       "sizes: 3 people have a size and are not invited yet.",

@@ -1,3 +1,4 @@
+import { noteSeen } from "@/features/recruiting/views/seen-data";
 import { photoAccess } from "@/features/testing/photos/photo-access";
 import { photoFile } from "@/features/testing/photos/photo-data";
 import { photoSizeSchema } from "@/features/testing/photos/photo-schema";
@@ -15,6 +16,8 @@ export async function GET(request: Request, { params }: RouteContext<"/photos/[p
   const format = request.headers.get("accept")?.includes("image/webp") === true ? "webp" : "jpg";
   const file = await photoFile(access, { size, format });
   if (file === null) notFound();
+  const { seenBy } = access;
+  if (seenBy !== null) await noteSeen(seenBy.call, { kind: "photos", testers: [seenBy.testerId] });
   return new Response(new Uint8Array(file), {
     headers: {
       "Content-Type": format === "webp" ? "image/webp" : "image/jpeg",

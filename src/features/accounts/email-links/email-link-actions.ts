@@ -5,16 +5,18 @@ import { setTimeout as pause } from "node:timers/promises";
 import { isMailOn } from "@/features/mail/mail-status";
 import { clientAddress } from "@/server/client-address";
 import { AppError } from "@/server/errors";
-import { formAction } from "@/server/form-action";
+import { actingViewer, sentenceOf, type Failure } from "@/server/action";
+import { formAction, type FormFaults } from "@/server/form-action";
 import { consumeAttempt, type Limit } from "@/server/rate-limit";
 import { sameOriginPath } from "@/server/same-origin-path";
 import { startSession, type SessionOwner } from "@/server/session";
 import { optionalViewer } from "@/server/viewer";
-import { askLinkSchema, linkPasswordSchema, linkSchema, linkSignUpSchema } from "../schema";
+import { askLinkSchema, changeAddressSchema, linkPasswordSchema, linkSchema, linkSignUpSchema } from "../schema";
+import { proveAccount } from "../prove-account";
 import { emailLinkAccess } from "./access";
-import { mailSignInLink, mailSignUpLink } from "./ask-mutations";
+import { mailAddressLink, mailDeletionLink, mailProofLink, mailSignInLink, mailSignUpLink } from "./ask-mutations";
 import { rememberNext, takeNext } from "./remember-next";
-import { signInWithLink, signUpWithLink } from "./use-mutations";
+import { changeAddressWithLink, signInWithLink, signUpWithLink } from "./use-mutations";
 
 const HOUR = 60 * 60;
 const BY_ADDRESS: Limit = { name: "email-link-address", tries: 20, withinSeconds: HOUR };
@@ -32,12 +34,55 @@ async function ask(
   { email, next }: { readonly email: string; readonly next?: string },
   mailLink: (address: string) => Promise<void>,
 ): Promise<undefined> {
-  if (!isMailOn()) throw new AppError("not-found");
-  await consumeAttempt(BY_ADDRESS, await clientAddress());
-  await consumeAttempt(BY_EMAIL, email);
+  await limited(email);
   await rememberNext(sameOriginPath(next));
   await Promise.all([mailLink(email), pause(ANSWER_AFTER_MS)]);
   return undefined;
+}
+
+/** Mails whoever is signed in a link by which they confirm their address. */
+export async function askProofLink(): Promise<Failure | undefined> {
+  try {
+    const viewer = await actingViewer();
+    await limited(viewer.email);
+    await mailProofLink(viewer);
+  } catch (error) {
+    return { status: "failed", says: sentenceOf(error) };
+  }
+  redirect("/account?mailed=proof#address");
+}
+
+/** Mails whoever is signed in a link by which they delete their account. */
+export async function askDeletionLink(): Promise<Failure | undefined> {
+  try {
+    const viewer = await actingViewer();
+    await limited(viewer.email);
+    await mailDeletionLink(viewer);
+  } catch (error) {
+    return { status: "failed", says: sentenceOf(error) };
+  }
+  redirect("/account/delete?mailed=link");
+}
+
+/** Mails a link to the address that somebody wants for their account; the answer is the same for every address. */
+export const askAddressLink = formAction(
+  changeAddressSchema,
+  async ({ email, password }): Promise<FormFaults | undefined> => {
+    const viewer = await actingViewer();
+    const account = await proveAccount({ email: viewer.email, password }, await clientAddress());
+    if (account?.id !== viewer.accountId) return { password: ["This is not your current password."] };
+    if (email === viewer.email) return { email: ["This is your address already. Enter another one."] };
+    await limited(email);
+    await Promise.all([mailAddressLink(viewer, email), pause(ANSWER_AFTER_MS)]);
+    return undefined;
+  },
+  ["password"],
+);
+
+async function limited(email: string): Promise<void> {
+  if (!isMailOn()) throw new AppError("not-found");
+  await consumeAttempt(BY_ADDRESS, await clientAddress());
+  await consumeAttempt(BY_EMAIL, email);
 }
 
 const NO_MORE = { "": ["This link cannot be used any more. Reload the page to see why, and to ask for another one."] };
@@ -63,6 +108,12 @@ export const signUpByLink = formAction(
     await arrive(await signUpWithLink(await emailLinkAccess(link), { name, password })),
   ["password"],
 );
+
+/** Gives an account the address that a link was mailed to. */
+export const changeAddressByLink = formAction(linkSchema, async ({ link }) => {
+  if ((await changeAddressWithLink(await emailLinkAccess(link))) === null) return NO_MORE;
+  redirect("/account#address");
+});
 
 async function arrive(owner: SessionOwner | null) {
   if (owner === null) return NO_MORE;

@@ -1,10 +1,12 @@
 import "server-only";
+import type { EmailLinkPurpose } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { EmailLinkAccess } from "./access";
 import { emailLinkEnd, type EmailLinkEnd } from "./email-link-state";
 
 export interface EmailLinkRead {
+  readonly purpose: EmailLinkPurpose;
   readonly address: string;
   /** Null where it can be used. */
   readonly end: EmailLinkEnd | null;
@@ -24,11 +26,11 @@ export async function readEmailLink({ emailLinkId }: EmailLinkAccess, now = new 
     include: { account: { select: { id: true, name: true, sessionVersion: true, emailVerifiedAt: true } } },
   });
   if (row === null) throw new AppError("not-found");
-  const { address, account } = row;
+  const { purpose, address, account } = row;
   const { emailVerifiedAt, ...person } = account ?? { emailVerifiedAt: null };
   const known = "id" in person ? { ...person, isProven: emailVerifiedAt !== null } : null;
   return {
-    address,
+    ...{ purpose, address },
     end: emailLinkEnd({ ...row, currentVersion: account?.sessionVersion ?? null }, now),
     account: known,
   };

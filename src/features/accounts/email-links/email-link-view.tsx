@@ -5,7 +5,7 @@ import { PASSWORD_HINT } from "../password-hint";
 import { AskLinkForm } from "./ask-link-form";
 import { ENDED } from "./email-link-copy";
 import type { EmailLinkPage } from "./email-link-loaders";
-import { LinkPasswordForm, LinkSignInForm, LinkSignUpForm } from "./link-forms";
+import { LinkAddressForm, LinkPasswordForm, LinkSignInForm, LinkSignUpForm } from "./link-forms";
 
 interface EmailLinkViewProps {
   readonly link: string;
@@ -16,6 +16,16 @@ interface EmailLinkViewProps {
 export function EmailLinkView({ link, page }: EmailLinkViewProps) {
   const { end, account, address } = page;
   if (end !== null) return <Ended end={end} page={page} />;
+  if (page.purpose === "change_address" && account !== null)
+    return (
+      <Page title="Use this address" intro={address} width="narrow">
+        <p className="mb-6">
+          The account of <bdi>{account.name}</bdi> gets this address. You then sign in with it, and mail comes here. The
+          address that it has now is told.
+        </p>
+        <LinkAddressForm link={link} />
+      </Page>
+    );
   if (account === null)
     return (
       <Page title="Create your account" intro={address} width="narrow">
@@ -59,12 +69,18 @@ function ChoosePassword({ link, address }: { readonly link: string; readonly add
 
 function Ended({
   end,
-  page: { account, address, isMailOn },
+  page: { purpose, account, address, isMailOn },
 }: {
   readonly end: keyof typeof ENDED;
   readonly page: EmailLinkPage;
 }) {
   const { title, text } = ENDED[end];
+  if (purpose !== "sign_in")
+    return (
+      <Page title={title} intro="You can ask for another one on your account’s page." width="narrow">
+        <ButtonLink href="/account">Your account</ButtonLink>
+      </Page>
+    );
   return (
     <Page title={title} intro={text} width="narrow">
       {isMailOn ? (

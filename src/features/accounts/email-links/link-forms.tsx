@@ -5,7 +5,7 @@ import { Button } from "@/ui/button";
 import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
 import { KnownAddress, NameField, PasswordField } from "../components/account-fields";
-import { setPasswordByLink, signInByLink, signUpByLink } from "./email-link-actions";
+import { changeAddressByLink, setPasswordByLink, signInByLink, signUpByLink } from "./email-link-actions";
 
 interface PasswordByLinkProps {
   readonly link: string;
@@ -21,6 +21,12 @@ export function LinkSignInForm({ link, button }: { readonly link: string; readon
       <LinkForm {...{ link, form, button }} waiting="One moment…" />
     </div>
   );
+}
+
+/** Gives the account the address that the link was mailed to. */
+export function LinkAddressForm({ link }: { readonly link: string }) {
+  const form = useActionForm<Record<"link", string>>(changeAddressByLink);
+  return <LinkForm {...{ link, form }} button="Use this address" waiting="Changing it…" />;
 }
 
 /** Chooses a new password by a mailed link. */

@@ -5,6 +5,7 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { createNewAccount } from "../mutations";
 import { hashPassword } from "../password";
 import type { EmailLinkAccess } from "./access";
+import { writeToAddress } from "./ask-mutations";
 import { readEmailLink, type EmailLinkRead } from "./email-link-data";
 
 interface SignIn {
@@ -28,7 +29,7 @@ export async function signInWithLink(
   // Whoever made an account with an address that was never confirmed may know its password.
   if (newPassword === undefined && !isOpenTo) return null;
   const passwordHash = newPassword === undefined ? null : await hashPassword(newPassword);
-  return await onceOpen(access, account, async (transaction) => {
+  return await onceOpen(access, { purpose: "sign_in", account }, async (transaction) => {
     const [used] = await transaction.account.updateManyAndReturn({
       where: { id: account.id, sessionVersion: account.sessionVersion },
       data: passwordHash === null ? {} : { passwordHash, sessionVersion: { increment: 1 } },
@@ -54,23 +55,57 @@ export async function signUpWithLink(
 ): Promise<SessionOwner | null> {
   const { account, address } = await readEmailLink(access);
   if (account !== null) return null;
-  return await onceOpen(access, null, async (transaction) => {
+  return await onceOpen(access, { purpose: "sign_in", account }, async (transaction) => {
     const made = await createNewAccount(transaction, { name, password, email: address, emailVerifiedAt: new Date() });
     return made === null ? null : { ...made, name };
   });
 }
 
-/** Marks a link as used, if it can be, and does what it is for in the same transaction. */
-async function onceOpen(
+/**
+ * Gives the account of a link the address that the link was mailed to, once. The old address is told, and links that were
+ * mailed to it sign in no more.
+ *
+ * @returns whose account it is; null if the link cannot be used.
+ * @throws {AppError} "changed-meanwhile" if the address has an account by now.
+ */
+export async function changeAddressWithLink(access: EmailLinkAccess): Promise<{ readonly accountId: string } | null> {
+  const { account, address } = await readEmailLink(access);
+  if (account === null) return null;
+  return await onceOpen(access, { purpose: "change_address", account }, async (transaction) => {
+    const where = { id: account.id, sessionVersion: account.sessionVersion };
+    const before = await transaction.account.findUnique({ where, select: ADDRESSED });
+    if (before === null || (await transaction.account.count({ where: { email: address } })) > 0)
+      throw new AppError("changed-meanwhile", TAKEN);
+    const now = new Date();
+    await transaction.account.update({ where, data: { email: address, emailVerifiedAt: now } });
+    await transaction.emailLink.updateMany({
+      where: { accountId: account.id, address: before.email, usedAt: null, replacedAt: null },
+      data: { replacedAt: now },
+    });
+    await writeToAddress(transaction, { kind: "address-changed", address: before.email, account: before });
+    return { accountId: account.id };
+  });
+}
+
+const ADDRESSED = { id: true, email: true, name: true, sessionVersion: true, emailVerifiedAt: true } as const;
+const TAKEN = "This address has an account by now, so nothing was changed.";
+
+interface Opened {
+  readonly purpose: EmailLinkRead["purpose"];
+  readonly account: EmailLinkRead["account"];
+}
+
+/** Marks a link as used, if it can be for this, and does what it is for in the same transaction. */
+export async function onceOpen<Done>(
   { emailLinkId }: EmailLinkAccess,
-  account: EmailLinkRead["account"],
-  run: (connection: Connection) => Promise<SessionOwner | null>,
-): Promise<SessionOwner | null> {
+  { purpose, account }: Opened,
+  run: (connection: Connection) => Promise<Done>,
+): Promise<Done | null> {
   return await inTransaction(async (transaction) => {
     const now = new Date();
     const { count } = await transaction.emailLink.updateMany({
       where: {
-        ...{ id: emailLinkId, usedAt: null, replacedAt: null, expiresAt: { gt: now } },
+        ...{ id: emailLinkId, purpose, usedAt: null, replacedAt: null, expiresAt: { gt: now } },
         ...{ accountId: account?.id ?? null, sessionVersion: account?.sessionVersion ?? null },
       },
       data: { usedAt: now },

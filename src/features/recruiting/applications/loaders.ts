@@ -6,7 +6,8 @@ import { AppError } from "@/server/errors";
 import { isFormSent } from "@/server/form-sent";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
-import { applicationAccess, ownApplicationLink } from "./access";
+import { dataViews, type DataView } from "../views/view-data";
+import { applicationAccess, applicationScope, ownApplicationLink } from "./access";
 import type { NotTakingWhy } from "./apply/apply-answer";
 import { ownApplicationAddress } from "./own/own-address";
 import { readOwnApplication, type OwnApplication } from "./own/own-data";
@@ -53,16 +54,22 @@ export interface OwnPage {
   readonly timeZone: string;
   /** The call still takes applications. */
   readonly isTaking: boolean;
+  /** Who looked at it. */
+  readonly views: readonly DataView[];
 }
 
 /** What an application's link shows; any other link gives a 404. */
 export const loadOwnApplication = cache((link: string): Promise<OwnPage> => foundOr404(ownPage(link)));
 
 async function ownPage(link: string): Promise<OwnPage> {
-  const application = await readOwnApplication(await applicationAccess(link));
+  const access = await applicationAccess(link);
+  const [application, views] = await Promise.all([
+    readOwnApplication(access),
+    dataViews({ application: applicationScope(access) }),
+  ]);
   const { document, listing, isClosed } = application;
   return {
-    application,
+    ...{ application, views },
     address: ownApplicationAddress(application.applicationId),
     timeZone: document.timeZone ?? listing?.timeZone ?? "UTC",
     isTaking: !isClosed && listing !== null && listing.dates.applyUntil.at > new Date(),

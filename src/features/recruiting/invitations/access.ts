@@ -1,5 +1,6 @@
 import "server-only";
 import { cache } from "react";
+import type { LinkTarget } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -36,4 +37,9 @@ export function invitedScope({ testerId, callId, linkVersion }: InvitedAccess): 
 /** The address's last part that invites a tester, for who may invite. */
 export function invitationLink({ testerId, linkVersion }: { testerId: string; linkVersion: number }): string {
   return linkTo("invitation", { id: testerId, version: linkVersion });
+}
+
+/** The same for a message, which makes the link when it is sent. */
+export function invitationTarget({ testerId: id, linkVersion }: { testerId: string; linkVersion: number }): LinkTarget {
+  return { before: "/invited/", key: "invitation", id, version: linkVersion };
 }

@@ -1,13 +1,15 @@
 import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { newestDocument, storedPattern } from "@/features/patterns/data";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
 import type { PhotoSharing } from "./photo-sharing-schema";
-import { listingSchema, type Dates, type ListingDocument } from "./schema";
+import { listingSchema, type Dates, type ListingDocument, type NoticeFacts } from "./schema";
 
 /** A date of a call, as a day and as a moment. */
 export interface CallDay {
@@ -53,6 +55,24 @@ export async function readListing(access: CallAccess): Promise<Listing | null> {
     select: listingSelect,
   });
   return row === null ? null : toListing(row);
+}
+
+/** What the owner of a pattern said in the privacy notice that they published last. @returns null if there is none. */
+export async function lastNotice(access: PatternAccess): Promise<NoticeFacts | null> {
+  const owner = await database().membership.findFirst({
+    where: { role: "owner", pattern: patternScope(access) },
+    select: { accountId: true },
+  });
+  if (owner === null) return null;
+  const last = await database().listing.findFirst({
+    where: {
+      ...{ publishedAt: { not: null }, document: { path: ["notice"], not: Prisma.AnyNull } },
+      call: { pattern: { memberships: { some: { role: "owner", accountId: owner.accountId } } } },
+    },
+    orderBy: { publishedAt: "desc" },
+    select: { document: true },
+  });
+  return last === null ? null : (listingSchema.parse(last.document).notice ?? null);
 }
 
 /** Whether people can apply now, and if not why: the last day has passed, the call is closed, or it has enough applications. */

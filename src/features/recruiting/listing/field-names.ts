@@ -5,6 +5,15 @@ import { SHARING_FIELDS } from "./photo-sharing-schema";
 export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;
 export const DAY_FIELDS = ["applyUntil", "startOn", "swatchBy", "reportBy"] as const;
 
+/** Names of the fields of the privacy notice, by what they say. */
+export const NOTICE_FIELDS = {
+  responsible: "noticeResponsible",
+  contact: "noticeContact",
+  minimumAge: "noticeMinimumAge",
+  monthsStored: "noticeMonthsStored",
+  more: "noticeMore",
+} as const;
+
 /** Names of the fields of a size. */
 export const leastField = (sizeId: string) => `least.${sizeId}`;
 export const wantedField = (sizeId: string) => `wanted.${sizeId}`;
@@ -45,6 +54,7 @@ export function fieldNames(pattern: PatternDocument): string[] {
   return [
     ...["title", ...TEXT_FIELDS, "timeZone", ...DAY_FIELDS, "releaseOn", "mostApplications", "agreement"],
     ...SHARING_FIELDS,
+    ...Object.values(NOTICE_FIELDS),
     ...pattern.sizes.flatMap(({ id }) => [leastField(id), wantedField(id), mostField(id)]),
     ...askableMeasurements(pattern).map(({ id }) => bodyField(id)),
   ];

@@ -2,8 +2,8 @@ import type { PatternDocument, Places } from "@/engine/pattern";
 import { gaugeOver } from "@/engine/units";
 import { askableMeasurements, bodyField } from "./field-names";
 import { USUAL_SPOTS } from "./same-for-all";
-import { typedPlaces } from "./typed-listing";
-import type { TypedListing } from "./schema";
+import { typedNotice, typedPlaces } from "./typed-listing";
+import type { NoticeFacts, TypedListing } from "./schema";
 
 /** A first text of what testers do, to be edited; common practice, no source. */
 const ASKS =
@@ -13,15 +13,23 @@ const ASKS =
 const AGREEMENT =
   "I will finish the garment and send my report by the agreed date, or say early that I cannot. I will not share the pattern or its numbers until it is published. I will report my measurements as they are, even if they differ from the pattern.";
 
+interface NewListing {
+  readonly title: string;
+  readonly places: Places | null;
+  readonly timeZone: string;
+  readonly notice?: NoticeFacts | null;
+}
+
 /**
  * A new listing: what the pattern already says, and texts to edit.
  *
  * @param places of an existing call; null for a new one, which starts with the usual spots.
  * @param timeZone of the person who creates it; "" if unknown.
+ * @param notice of the owner's last test.
  */
 export function initialListing(
   pattern: PatternDocument,
-  { title, places, timeZone }: { title: string; places: Places | null; timeZone: string },
+  { title, places, timeZone, notice }: NewListing,
 ): TypedListing {
   return {
     title,
@@ -33,6 +41,7 @@ export function initialListing(
     ...typedBody(pattern),
     agreement: AGREEMENT,
     ...{ progressPhotos: "release", finishedPhotos: "release" },
+    ...typedNotice(notice ?? {}),
   };
 }
 

@@ -8,10 +8,10 @@ import { takesPlace } from "@/features/calls/tester-status-data";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { editedListing } from "./edited-data";
-import { mostField } from "./field-names";
+import { mostField, NOTICE_FIELDS } from "./field-names";
 import { wholeAgreement } from "./photo-sharing-schema";
 import type { FieldFault } from "./read-typed";
-import type { TypedListing } from "./schema";
+import { listingSchema, type NoticeFacts, type TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";
 import type { CompleteListing } from "./complete-listing";
 
@@ -71,7 +71,8 @@ export type Publishing = ListingSave | { readonly status: "refused"; readonly fa
  * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
  * stay, because they bind those who agreed to them.
  *
- * @returns "refused" if a size already has more testers than it could have.
+ * @returns "refused" if a size already has more testers than it could have, or people were told that what is about them
+ * is deleted earlier.
  */
 export async function publishListing(
   access: CallAccess,
@@ -80,7 +81,10 @@ export async function publishListing(
   const { title, document, applyUntil } = listing;
   const saved = await inTransaction(async (transaction): Promise<Publishing> => {
     await lockOpenCall(transaction, access);
-    const faults = await tooManyTesters(transaction, access, listing.places);
+    const faults = [
+      ...(await tooManyTesters(transaction, access, listing.places)),
+      ...(await storedLonger(transaction, access, document.notice)),
+    ];
     if (faults.length > 0) return { status: "refused", faults };
     const { callId } = access;
     const { count } = await transaction.listing.updateMany({
@@ -138,6 +142,27 @@ async function tooManyTesters(transaction: Connection, access: CallAccess, place
     const message = `This size already has ${testers === 1 ? "1 tester" : `${testers} testers`}. Enter ${testers} or more.`;
     return [{ field: mostField(size), message, isMissing: false }];
   });
+}
+
+/** Nobody's data is stored for longer than they were told when they applied or were invited. */
+async function storedLonger(
+  transaction: Connection,
+  access: CallAccess,
+  notice: NoticeFacts | undefined,
+): Promise<FieldFault[]> {
+  const call = callEditScope(access);
+  const row = await transaction.listing.findFirst({
+    where: { publishedAt: { not: null }, call },
+    select: { document: true },
+  });
+  const told = row === null ? undefined : listingSchema.parse(row.document).notice;
+  if (told === undefined || notice === undefined || notice.monthsStored <= told.monthsStored) return [];
+  const people =
+    (await transaction.application.count({ where: { call } })) + (await transaction.tester.count({ where: { call } }));
+  if (people === 0) return [];
+  const { monthsStored: months } = told;
+  const message = `People who take part were told ${months === 1 ? "1 month" : `${months} months`}. You can choose a shorter time, not a longer one.`;
+  return [{ field: NOTICE_FIELDS.monthsStored, message, isMissing: false }];
 }
 
 async function storeAgreement(

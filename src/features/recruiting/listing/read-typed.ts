@@ -1,9 +1,26 @@
 import { textSchema, type PatternDocument, type Places } from "@/engine/pattern";
 import { usualMost } from "@/engine/places";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
-import { askableMeasurements, bodyField, DAY_FIELDS, leastField, mostField, wantedField } from "./field-names";
+import {
+  askableMeasurements,
+  bodyField,
+  DAY_FIELDS,
+  leastField,
+  mostField,
+  NOTICE_FIELDS,
+  wantedField,
+} from "./field-names";
 import { sharingSchema, SHARING_FIELDS, type PhotoSharing } from "./photo-sharing-schema";
-import { daySchema, type Dates, type ListingDocument, type TypedListing } from "./schema";
+import {
+  daySchema,
+  MOST_MONTHS_STORED,
+  OLDEST_MINIMUM,
+  YOUNGEST_AGE,
+  type Dates,
+  type ListingDocument,
+  type NoticeFacts,
+  type TypedListing,
+} from "./schema";
 
 const LONGEST_TITLE = 200;
 const LONGEST_TEXT = 20_000;
@@ -50,6 +67,7 @@ export function readTyped(
   const document = {
     ...{ introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications, agreementText: agreement },
     ...(releaseOn === null ? {} : { releaseOn }),
+    ...readNotice(form),
   };
   return { listing: { title, places, document, dates, agreement, sharing }, faults: form.faults };
 }
@@ -175,4 +193,39 @@ function readBody(form: TypedForm, pattern: PatternDocument): Pick<ListingDocume
   if (first !== undefined && fitBy.length === 0)
     form.missing(bodyField(first.id), "Choose at least one measurement that decides the size.");
   return { bodyAsked, fitBy };
+}
+
+/** The designer's part of the privacy notice, once it is complete. */
+function readNotice(form: TypedForm): { readonly notice?: NoticeFacts } {
+  const before = form.faults.length;
+  const responsible = form.text(NOTICE_FIELDS.responsible, {
+    max: LONGEST_TITLE,
+    missing: "Say who is responsible for testers’ data, such as your name or your business.",
+  });
+  const contact = form.text(NOTICE_FIELDS.contact, {
+    max: LONGEST_TITLE,
+    missing: "Say where testers reach you about their data, such as an e-mail address.",
+  });
+  const minimumAge = wholeWithin(form, NOTICE_FIELDS.minimumAge, {
+    ...{ least: YOUNGEST_AGE, most: OLDEST_MINIMUM },
+    range: `Enter an age from ${YOUNGEST_AGE} to ${OLDEST_MINIMUM}.`,
+  });
+  const monthsStored = wholeWithin(form, NOTICE_FIELDS.monthsStored, {
+    ...{ least: 1, most: MOST_MONTHS_STORED },
+    range: `Enter a number of months from 1 to ${MOST_MONTHS_STORED}, such as 12.`,
+  });
+  const more = form.text(NOTICE_FIELDS.more);
+  if (form.faults.length > before || minimumAge === null || monthsStored === null) return {};
+  return { notice: { responsible, contact, minimumAge, monthsStored, more } };
+}
+
+function wholeWithin(
+  form: TypedForm,
+  field: string,
+  { least, most, range }: { readonly least: number; readonly most: number; readonly range: string },
+): number | null {
+  if (form.typedText(field) === "") form.missing(field, range);
+  const number = form.whole(field);
+  if (number !== null && (number < least || number > most)) form.wrong(field, range);
+  return number;
 }

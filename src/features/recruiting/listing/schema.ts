@@ -20,6 +20,25 @@ export const testerDatesSchema = datesSchema.omit({ applyUntil: true });
 
 export type TesterDates = z.infer<typeof testerDatesSchema>;
 
+/** Testers are adults: for a child, somebody else would have to agree. */
+export const YOUNGEST_AGE = 18;
+export const OLDEST_MINIMUM = 99;
+export const MOST_MONTHS_STORED = 60;
+
+/** What the designer says in the privacy notice; the rest of it is the same for every test. */
+export const noticeSchema = z.strictObject({
+  responsible: textSchema,
+  /** Where testers reach them about their data. */
+  contact: textSchema,
+  minimumAge: z.int().min(YOUNGEST_AGE).max(OLDEST_MINIMUM),
+  /** For so long after the test is closed what is about people is stored. */
+  monthsStored: z.int().min(1).max(MOST_MONTHS_STORED),
+  /** What the designer adds; "" for nothing. */
+  more: textSchema,
+});
+
+export type NoticeFacts = z.infer<typeof noticeSchema>;
+
 /** A published listing. Its places and its agreement have rows of their own. */
 export const listingSchema = z.strictObject({
   introduction: textSchema,
@@ -42,6 +61,8 @@ export const listingSchema = z.strictObject({
   fitBy: z.array(idSchema),
   /** Null for no limit. */
   mostApplications: z.int().min(1).nullable(),
+  /** Left out in those from before there were notices, and in drafts where it is not complete. */
+  notice: noticeSchema.optional(),
 });
 
 export type ListingDocument = z.infer<typeof listingSchema>;

@@ -1,8 +1,11 @@
 import type { Places } from "@/engine/pattern";
 import { mostTesters, usualMost } from "@/engine/places";
-import { bodyField, DAY_FIELDS, leastField, mostField, TEXT_FIELDS, wantedField } from "./field-names";
+import { bodyField, DAY_FIELDS, leastField, mostField, NOTICE_FIELDS, TEXT_FIELDS, wantedField } from "./field-names";
 import { SHARING_FIELDS, type PhotoSharing } from "./photo-sharing-schema";
-import type { ListingDocument, TypedListing } from "./schema";
+import { YOUNGEST_AGE, type ListingDocument, type NoticeFacts, type TypedListing } from "./schema";
+
+/** A test is talked about for some time after its end. */
+const USUAL_MONTHS = 12;
 
 interface Published {
   readonly title: string;
@@ -27,6 +30,24 @@ export function typedListing({ title, places, document, agreement, sharing }: Pu
     releaseOn: document.releaseOn ?? "",
     agreement,
     ...Object.fromEntries(SHARING_FIELDS.map((field) => [field, sharing[field] ?? ""])),
+    ...typedNotice(document.notice),
+  };
+}
+
+/** The designer's part of the privacy notice as the form's fields, with the usual numbers until they have given their own. */
+export function typedNotice({
+  responsible = "",
+  contact = "",
+  minimumAge = YOUNGEST_AGE,
+  monthsStored = USUAL_MONTHS,
+  more = "",
+}: Partial<NoticeFacts> = {}): TypedListing {
+  return {
+    [NOTICE_FIELDS.responsible]: responsible,
+    [NOTICE_FIELDS.contact]: contact,
+    [NOTICE_FIELDS.minimumAge]: String(minimumAge),
+    [NOTICE_FIELDS.monthsStored]: String(monthsStored),
+    [NOTICE_FIELDS.more]: more,
   };
 }
 

@@ -1,6 +1,6 @@
 import "server-only";
 import type { CallDates } from "@/features/recruiting/listing/data";
-import { listingSchema, type TesterDates } from "@/features/recruiting/listing/schema";
+import { listingSchema, type NoticeFacts, type TesterDates } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
@@ -45,6 +45,8 @@ export interface TesterRead {
   readonly promised: string;
   /** What the listing says about the yarn; empty if nothing was written. */
   readonly yarnAsked: string;
+  /** What the designer says in the privacy notice; undefined while it is not complete. */
+  readonly notice: NoticeFacts | undefined;
   readonly call: {
     readonly callId: string;
     readonly title: string;
@@ -87,10 +89,10 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
 }
 
 /** What a published listing says to testers; "" for what nobody wrote. */
-export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked"> {
-  if (listing?.publishedAt == null) return { promised: "", yarnAsked: "" };
-  const { gives, yarn } = listingSchema.parse(listing.document);
-  return { promised: gives, yarnAsked: yarn };
+export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked" | "notice"> {
+  if (listing?.publishedAt == null) return { promised: "", yarnAsked: "", notice: undefined };
+  const { gives, yarn, notice } = listingSchema.parse(listing.document);
+  return { promised: gives, yarnAsked: yarn, notice };
 }
 
 /** The pattern's owner, whom testers know as the designer. */

@@ -1,80 +1,13 @@
 import "server-only";
-import { randomUUID } from "node:crypto";
-import { ANSWERS } from "@/features/calls/answer-data";
-import { applyAnswers } from "@/features/calls/answers-computed";
-import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
-import { storedReportSchema } from "@/features/calls/report-schema";
-import { AppError } from "@/server/errors";
-import { inTransaction, type Connection } from "@/server/transaction";
-import { forgetPhotos } from "../photos/photo-mutations";
+import { inTransaction } from "@/server/transaction";
+import { forgetTesterIn } from "../forget/forget-in-mutations";
 import { testerScope, type TesterAccess } from "./access";
 
 /**
- * Deletes a tester's name, body measurements and words for good. If a report was sent, its numbers stay under the tester's
- * code in the call, and nobody has access to it any more; otherwise nothing stays.
+ * Deletes a tester's name, body measurements and words for good; see `forgetTesterIn`.
  *
  * @throws {AppError} "not-found" if this is no longer the tester's row.
  */
 export async function forgetTester(access: TesterAccess): Promise<void> {
-  const { testerId } = access;
-  const ofThisTester = { tester: testerScope(access) };
-  await inTransaction(async (transaction) => {
-    const ofTester = { testers: { some: testerScope(access) } };
-    if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
-    await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
-    await forgetPhotos(transaction, access);
-    await transaction.application.deleteMany({ where: ofThisTester });
-    await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
-    await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });
-    if ((await transaction.report.count({ where: ofThisTester })) === 0) {
-      await transaction.tester.delete({ where: testerScope(access) });
-      return;
-    }
-    await transaction.testerContact.deleteMany({ where: ofThisTester });
-    await transaction.reward.deleteMany({ where: ofThisTester });
-    await transaction.testerBody.deleteMany({ where: ofThisTester });
-    await transaction.milestone.deleteMany({ where: ofThisTester });
-    await transaction.troubleSpot.deleteMany({ where: ofThisTester });
-    await transaction.reportDraft.deleteMany({ where: ofThisTester });
-    await transaction.numberQuestion.deleteMany({ where: ofThisTester });
-    await anonymise(transaction, testerId);
-    await transaction.correctionAnswer.deleteMany({ where: ofThisTester });
-    await transaction.correctionRead.deleteMany({ where: ofThisTester });
-    await transaction.answerRead.deleteMany({ where: ofThisTester });
-    await transaction.message.deleteMany({ where: ofThisTester });
-    await transaction.tester.update({
-      where: testerScope(access),
-      data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
-    });
-    // Nothing that was computed with their numbers is shown until it has been computed again.
-    await transaction.analysis.deleteMany({ where: { callId: access.callId } });
-    await raiseCallVersion(transaction, access.callId);
-  });
-}
-
-/** Replaces all versions of the report by one without the tester's words, with the counts that they answered corrections with; reports are immutable, so it is inserted again. */
-async function anonymise(transaction: Connection, testerId: string): Promise<void> {
-  const newest = await transaction.report.findFirst({
-    where: { testerId },
-    orderBy: { version: "desc" },
-    include: { decisions: { omit: { reportId: true } }, tester: { select: { correctionAnswers: ANSWERS } } },
-  });
-  if (newest === null) return;
-  const { correctionAnswers } = newest.tester;
-  const { fit, yarn, ...report } = applyAnswers(
-    storedReportSchema.parse(newest.document),
-    correctionAnswers,
-    newest.createdAt,
-  );
-  const mute = fit?.map(({ says: _says, ...rated }) => rated);
-  const unnamed = yarn.map(({ label: _label, ...used }) => used);
-  await transaction.report.deleteMany({ where: { testerId } });
-  await transaction.report.create({
-    data: {
-      ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
-      document: { ...report, yarn: unnamed, ...(mute === undefined ? {} : { fit: mute }) },
-      idempotencyKey: randomUUID(),
-      decisions: { create: newest.decisions },
-    },
-  });
+  await inTransaction((transaction) => forgetTesterIn(transaction, { ...access, tester: testerScope(access) }));
 }

@@ -7,6 +7,7 @@ import type { Viewer } from "@/server/viewer";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
 import { writeDeclined } from "@/features/recruiting/invitations/declined-mutations";
 import { acceptedContent } from "./accepted-copy";
+import { testerScope, type TesterAccess } from "../home/access";
 import { isPlaceGone } from "./invited-data";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
 import type { AcceptedChoices } from "../home/schema";
@@ -69,11 +70,20 @@ export async function declineInvited(access: InvitedAccess, viewer: Viewer | nul
  * @returns false if it has an account by now.
  * @throws {AppError} "not-allowed" if the account is already a tester of this call.
  */
-export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer): Promise<boolean> {
+export async function bindToAccount(access: InvitedAccess, viewer: Viewer): Promise<boolean> {
+  return await bind(invitedScope(access), viewer);
+}
+
+/** The same for a tester who has access by link already; see `bindToAccount`. */
+export async function bindOwnTest(access: TesterAccess, viewer: Viewer): Promise<boolean> {
+  return await bind(testerScope(access), viewer);
+}
+
+async function bind(tester: Prisma.TesterWhereInput, { accountId }: Viewer): Promise<boolean> {
   return await inTransaction((transaction) =>
     once(
       transaction.tester.updateMany({
-        where: { ...invitedScope(access), acceptedAt: { not: null }, accountId: null },
+        where: { ...tester, acceptedAt: { not: null }, accountId: null },
         data: { accountId },
       }),
     ),

@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import { callAccess, callScope } from "@/features/calls/access";
+import { callAccess, callScope, type CallAccess } from "@/features/calls/access";
 import { patternAccess, patternScope } from "@/features/patterns/access";
 import { PUBLISHED } from "@/features/recruiting/listing/access";
 import type { Prisma } from "@/generated/prisma/client";
@@ -18,6 +18,8 @@ export interface PhotoAccess extends Proof<"photo"> {
   readonly owner: Prisma.PhotoWhereInput;
   /** Everybody may see it, because it is of a designer's sample and on the page of a published call. */
   readonly isPublic: boolean;
+  /** Who looks at it, where it is a tester’s and not theirs. */
+  readonly seenBy: { readonly call: CallAccess; readonly testerId: string } | null;
 }
 
 /** @throws {AppError} "not-found" where there is no such photo, or it is not for whoever asks. */
@@ -31,17 +33,18 @@ export async function photoAccess(photoId: string): Promise<PhotoAccess> {
   if (row?.tester == null) throw new AppError("not-found");
   const { id: testerId, callId } = row.tester;
   const own = await testerAccess(testerId).catch(nullWhereNotFound);
-  if (own !== null) return { photoId, owner: { tester: testerScope(own) }, isPublic: false } as PhotoAccess;
-  const call = callScope(await callAccess(await someViewer(), callId, "viewer"));
-  return { photoId, owner: { tester: { id: testerId, call } }, isPublic: false } as PhotoAccess;
+  if (own !== null) return { photoId, owner: { tester: testerScope(own) }, isPublic: false, seenBy: null } as PhotoAccess;
+  const call = await callAccess(await someViewer(), callId, "viewer");
+  const owner = { tester: { id: testerId, call: callScope(call) } };
+  return { photoId, owner, isPublic: false, seenBy: { call, testerId } } as PhotoAccess;
 }
 
 async function samplePhotoAccess(photoId: string, patternId: string): Promise<PhotoAccess> {
   const open = { pattern: { id: patternId, calls: { some: PUBLISHED } } };
   if ((await database().photo.count({ where: { id: photoId, ...open } })) > 0)
-    return { photoId, owner: open, isPublic: true } as PhotoAccess;
+    return { photoId, owner: open, isPublic: true, seenBy: null } as PhotoAccess;
   const pattern = patternScope(await patternAccess(await someViewer(), patternId, "viewer"));
-  return { photoId, owner: { pattern }, isPublic: false } as PhotoAccess;
+  return { photoId, owner: { pattern }, isPublic: false, seenBy: null } as PhotoAccess;
 }
 
 /** @throws {AppError} "not-found" where nobody is signed in. */

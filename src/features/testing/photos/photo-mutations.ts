@@ -9,6 +9,7 @@ import { openTesterScope, testerScope, type TesterAccess } from "../home/access"
 import { isWornByChild } from "./photo-data";
 import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
 import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
+import { withdrawUses } from "./withdraw-mutations";
 
 /**
  * Stores a photo that is sent, for the worker to make its sizes. Sent again with the same id, it is stored once.
@@ -125,7 +126,7 @@ export async function storeConsent(
         "not-allowed",
         "For a child, only their parent or guardian can allow this. Tick that they agree.",
       );
-    await withdrawUses(transaction, access, allowed);
+    await withdrawUses(transaction, { ...access, tester: testerScope(access) }, allowed);
     await transaction.photoConsent.createMany({
       data: allowed.map((use) => ({ testerId: access.testerId, use })),
       skipDuplicates: true,
@@ -140,24 +141,6 @@ async function allowsMore(
 ): Promise<boolean> {
   const where = { tester: testerScope(access), use: { in: [...allowed] } };
   return (await connection.photoConsent.count({ where })) < allowed.length;
-}
-
-/** Deletes a tester's photos and takes back what they allowed. */
-export async function forgetPhotos(connection: Connection, access: TesterAccess): Promise<void> {
-  await withdrawUses(connection, access, []);
-  await connection.photo.deleteMany({ where: { tester: testerScope(access) } });
-}
-
-async function withdrawUses(
-  connection: Connection,
-  access: TesterAccess,
-  stillAllowed: readonly PhotoUse[],
-): Promise<void> {
-  const { testerId, callId } = access;
-  const where = { tester: testerScope(access), use: { notIn: [...stillAllowed] } };
-  const withdrawn = await connection.photoConsent.findMany({ where, select: { use: true } });
-  await connection.photoConsent.deleteMany({ where });
-  await connection.photoWithdrawal.createMany({ data: withdrawn.map(({ use }) => ({ callId, testerId, use })) });
 }
 
 /** The designer has taken down what a tester no longer allows. */

@@ -19,7 +19,7 @@ function typed(change: TypedListing = {}): TypedListing {
   return {
     ...initialListing(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
     ...{ applyUntil: "2027-03-01", startOn: "2027-03-01", swatchBy: "2027-04-01", reportBy: "2027-06-01" },
-    gives: "The pattern.",
+    ...{ gives: "The pattern.", noticeResponsible: "Invented Designs", noticeContact: "privacy@example.org" },
     ...change,
   };
 }
@@ -101,6 +101,7 @@ it("reads an empty form, and lists everything that is missing", () => {
   expect(faults.map(({ field }) => field)).toEqual([
     ...["title", "wanted.small", "timeZone", "applyUntil", "startOn", "swatchBy", "reportBy"],
     ...["asks", "gives", "body.bust", "agreement"],
+    ...["noticeResponsible", "noticeContact", "noticeMinimumAge", "noticeMonthsStored"],
   ]);
   expect(faults.every(({ isMissing }) => isMissing)).toBe(true);
 });
@@ -114,6 +115,14 @@ it("is the same after it is published and read into the form again", () => {
   if (!whole.ok) throw new Error("whole");
   const again = completeListing(typedListing(whole.listing), { pattern, now, published: null });
   expect(again).toEqual(whole);
+});
+
+it("asks for the privacy notice, and for an age and a time that can be", () => {
+  expect(faultsOf({ noticeContact: " ", noticeMinimumAge: "16", noticeMonthsStored: "61" })).toEqual([
+    "noticeContact: Say where testers reach you about their data, such as an e-mail address.",
+    "noticeMinimumAge: Enter an age from 18 to 99.",
+    "noticeMonthsStored: Enter a number of months from 1 to 60, such as 12.",
+  ]);
 });
 
 it("lets a measurement that some size lacks be asked for, but not decide the size", () => {

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { noteSeen } from "@/features/recruiting/views/seen-data";
 import { photoSheetQuerySchema } from "@/features/testing/photos/photo-schema";
 import { PhotoSheet } from "@/features/testing/photos/photo-sheet";
 import { openWithdrawals, readSheetPhotos } from "@/features/testing/photos/photo-sheet-data";
@@ -14,6 +15,7 @@ export default async function PhotosPage({ params, searchParams }: PageProps<"/c
   const loaded = await loadCall(callId);
   const { access, revision, mayEdit } = loaded;
   const [photos, withdrawals] = await Promise.all([readSheetPhotos(access), openWithdrawals(access)]);
+  await noteSeen(access, { kind: "photos", testers: photos.map(({ testerId }) => testerId) });
   const query = photoSheetQuerySchema.parse(await searchParams);
   return (
     <CallPage loaded={loaded} page="photos">

@@ -1,4 +1,7 @@
 import type { Metadata } from "next";
+import { dataViews } from "@/features/recruiting/views/view-data";
+import { ViewList } from "@/features/recruiting/views/view-list";
+import { testerScope } from "@/features/testing/home/access";
 import { BackToTest } from "@/features/testing/home/components/back-to-test";
 import { StoredDataView } from "@/features/testing/home/components/stored-data-view";
 import { storedDataOfTester } from "@/features/testing/home/stored-data";
@@ -9,9 +12,14 @@ export const metadata: Metadata = { title: "Your data" };
 
 export default async function StoredDataPage({ params }: PageProps<"/testing/[testerId]/your-data">) {
   const { access, tester } = await loadTester((await params).testerId);
+  const own = testerScope(access);
+  const [stored, views] = await Promise.all([
+    storedDataOfTester(access),
+    dataViews({ OR: [{ tester: own }, { application: { tester: own } }] }),
+  ]);
   return (
     <Page title="Your data" above={<BackToTest tester={tester} />} width="narrow">
-      <StoredDataView tester={tester} stored={await storedDataOfTester(access)} />
+      <StoredDataView {...{ tester, stored }} looked={<ViewList views={views} timeZone={tester.timeZone} />} />
     </Page>
   );
 }

@@ -4,11 +4,12 @@ import { TickField } from "./tick-field";
 
 interface AgreementFieldsProps {
   readonly agreement: AgreementShown;
+  readonly minimumAge: number;
   readonly answered: Answered;
 }
 
 /** The whole agreement, and the box to agree to it. A newer text needs a new tick. */
-export function AgreementFields({ agreement: { version, text }, answered }: AgreementFieldsProps) {
+export function AgreementFields({ agreement: { version, text }, minimumAge, answered }: AgreementFieldsProps) {
   return (
     <div id="apply-agreement">
       <input type="hidden" name="agreementVersion" value={version} />
@@ -27,7 +28,7 @@ export function AgreementFields({ agreement: { version, text }, answered }: Agre
         I have read the agreement, version {version}, and agree to it.
       </TickField>
       <TickField field="adult" answered={answered}>
-        I am 18 or over.
+        I am {minimumAge} or over.
       </TickField>
     </div>
   );

@@ -28,6 +28,8 @@ export interface AskedOfApplicants {
   readonly body: readonly AskedMeasurement[];
   readonly sizes: readonly OfferedSize[];
   readonly agreement: AgreementShown;
+  /** In years. */
+  readonly minimumAge: number;
 }
 
 /** The form's fields as typed, by name; groups of checkboxes can have several values. */

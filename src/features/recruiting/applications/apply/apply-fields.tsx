@@ -10,6 +10,7 @@ import { SizeFields } from "./size-fields";
 import { LineField, TextField } from "./text-fields";
 
 interface ApplyFieldsProps {
+  readonly callId: string;
   readonly asked: AskedOfApplicants;
   readonly answered: Answered;
   readonly craft: "crochet" | "knitting";
@@ -17,7 +18,7 @@ interface ApplyFieldsProps {
 }
 
 /** All fields of an application, in their order. */
-export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsProps) {
+export function ApplyFields({ callId, asked, answered, craft, designer }: ApplyFieldsProps) {
   return (
     <>
       <Section title="You">
@@ -50,10 +51,10 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
         <MaterialFields answered={answered} craft={craft} />
       </Section>
       <Section title="Agreement">
-        <AgreementFields agreement={asked.agreement} answered={answered} />
+        <AgreementFields agreement={asked.agreement} minimumAge={asked.minimumAge} answered={answered} />
       </Section>
       <Section title="Who sees this">
-        <WhoSees designer={designer}>
+        <WhoSees {...{ callId, designer }}>
           <li>
             You get a page of your own where you can read everything that is stored, withdraw your application or delete
             it. Deleting removes your name, e-mail address, measurements and answers for good.

@@ -74,7 +74,7 @@ export function ApplyFormView({ callId, designer, craft, asked, notTaking, prefi
       <StoredNotice isStored={isStored} onDiscard={discard} />
       <ApplyFields
         asked={{ ...asked, agreement: answer?.agreement ?? asked.agreement }}
-        {...{ answered, craft, designer }}
+        {...{ callId, answered, craft, designer }}
       />
       <Button type="submit" disabled={isSending}>
         {isSending ? "Sending …" : "Send application"}

@@ -1,13 +1,13 @@
 import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { BODY } from "@/engine/trade-tables";
-import type { ListingDocument } from "../../listing/schema";
+import { YOUNGEST_AGE, type ListingDocument } from "../../listing/schema";
 import { formatLength } from "@/ui/format-length";
 import type { AgreementShown, AskedMeasurement, AskedOfApplicants, OfferedSize } from "./apply-answer";
 
 interface PublishedFacts {
   readonly pattern: PatternDocument;
   readonly places: Places;
-  readonly document: Pick<ListingDocument, "bodyAsked" | "fitBy">;
+  readonly document: Pick<ListingDocument, "bodyAsked" | "fitBy" | "notice">;
   readonly agreement: AgreementShown;
 }
 
@@ -18,6 +18,7 @@ export function askedOfApplicants({ pattern, places, document, agreement }: Publ
     body: document.bodyAsked.map((id) => askedMeasurement(pattern, { id, decides: document.fitBy.includes(id) })),
     sizes: sizes.map((size) => offeredSize(pattern, size, document.fitBy)),
     agreement,
+    minimumAge: document.notice?.minimumAge ?? YOUNGEST_AGE,
   };
 }
 

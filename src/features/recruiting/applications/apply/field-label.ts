@@ -17,7 +17,7 @@ const LABELS: Readonly<Record<string, string>> = {
   handle: "Social media",
   pastWork: "What you have made",
   agrees: "The agreement",
-  adult: "18 or over",
+  adult: "Your age",
 };
 
 /** The name of a field in messages elsewhere on the page. */

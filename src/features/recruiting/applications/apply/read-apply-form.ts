@@ -60,7 +60,7 @@ export function readApplyForm(typed: TypedApplication, asked: AskedOfApplicants)
     },
   };
   mustBeTicked(messages, typed, "agrees", "To apply, read the agreement and tick this box.");
-  mustBeTicked(messages, typed, "adult", "You must be 18 or over to apply. Tick this box if you are.");
+  mustBeTicked(messages, typed, "adult", `You must be ${asked.minimumAge} or over to apply. Tick this box if you are.`);
   const isWhole = Object.keys(messages.faults).length + Object.keys(messages.doubts).length === 0;
   return isWhole ? { ok: true, application } : { ok: false, ...messages };
 }

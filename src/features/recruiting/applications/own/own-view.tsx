@@ -3,6 +3,7 @@ import { Section } from "@/ui/section";
 import type { OwnPage } from "../loaders";
 import { isConsidered, ownState } from "./own-state";
 import { momentWords } from "@/ui/moment-copy";
+import { ViewList } from "../../views/view-list";
 import { WhoSees } from "../who-sees";
 import { StoredList, sizeLabel } from "./stored-list";
 import { OwnControls } from "./own-controls";
@@ -11,7 +12,7 @@ import { WhatNext } from "./what-next";
 
 /** An applicant's page: the state of the application, what is stored, and what the applicant can do. */
 export function OwnView({ link, page }: { readonly link: string; readonly page: OwnPage }) {
-  const { application, address, timeZone, isTaking } = page;
+  const { application, address, timeZone, isTaking, views } = page;
   const { designer, pattern, tester, agreement, agreedAt, hasAccount } = application;
   const state = ownState(application, new Date());
   return (
@@ -52,7 +53,15 @@ export function OwnView({ link, page }: { readonly link: string; readonly page: 
         </details>
       </Section>
       <Section title="Who sees this">
-        <WhoSees designer={designer} />
+        <WhoSees callId={application.callId} designer={designer} />
+      </Section>
+      <Section title="Who looked at it" intro="The designer and their helpers, by day, in the last year.">
+        <ViewList {...{ views, timeZone }} />
+      </Section>
+      <Section title="Download your data" intro="One file with everything that is stored about your application.">
+        <a href={`/applications/${link}/download`} download className="button button-quiet">
+          Download your data
+        </a>
       </Section>
       <Section title="Withdraw or delete">
         <OwnControls link={link} state={state} isTaking={isTaking} />

@@ -9,6 +9,7 @@ import { Fold } from "@/ui/fold";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import type { OpenCallPage } from "../loaders";
+import { YOUNGEST_AGE } from "../schema";
 import { openCallHref, sizesWords } from "./open-call-copy";
 import { CallDays } from "./call-days";
 import { FinishedBySize } from "./finished-by-size";
@@ -71,7 +72,13 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
           <p>
             Only <bdi>{listing.designer}</bdi> and the helpers of this pattern see your measurements, your name and your
             e-mail address. They use them to find you a size and to test this pattern, for nothing else. You can see
-            your data, withdraw and delete it at any time. You do not need an account. You must be 18 or over to apply.
+            your data, withdraw and delete it at any time. You do not need an account. You must be{" "}
+            {document.notice?.minimumAge ?? YOUNGEST_AGE} or over to apply.
+          </p>
+          <p className="mt-3">
+            <Link href={`/open-calls/${callId}/privacy`} className="text-link">
+              Privacy notice
+            </Link>
           </p>
         </div>
       </Section>

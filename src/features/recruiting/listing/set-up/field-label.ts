@@ -1,3 +1,5 @@
+import { NOTICE_FIELDS } from "../field-names";
+
 const LABELS: Readonly<Record<string, string>> = {
   title: "Title",
   leastOfAll: "Sizes and testers",
@@ -18,6 +20,11 @@ const LABELS: Readonly<Record<string, string>> = {
   agreement: "Agreement",
   progressPhotos: "Photos of work in progress",
   finishedPhotos: "Photos of the finished garment",
+  [NOTICE_FIELDS.responsible]: "Who is responsible",
+  [NOTICE_FIELDS.contact]: "How to reach them",
+  [NOTICE_FIELDS.minimumAge]: "Minimum age of testers",
+  [NOTICE_FIELDS.monthsStored]: "Months after the end",
+  [NOTICE_FIELDS.more]: "What else the notice says",
 };
 
 const GROUPS: Readonly<Record<string, string>> = {

@@ -13,7 +13,7 @@ import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/a
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { initialListing } from "../initial-listing";
-import { readListing } from "../data";
+import { lastNotice, readListing } from "../data";
 import { editedListing } from "../edited-data";
 import { fieldNames } from "../field-names";
 import { createListing, saveTypedListing, startCall, publishListing, unpublishListing } from "../mutations";
@@ -33,7 +33,8 @@ export const openNewCall = viewerAction(
     const access = await patternAccess(viewer, patternId, "editor");
     const { document: pattern } = await latestRevision(access);
     const title = `Test of ${pattern.name}`;
-    const typed = initialListing(pattern, { title, places: null, timeZone });
+    const notice = await lastNotice(access);
+    const typed = initialListing(pattern, { title, places: null, timeZone, notice });
     const { callId } = await startCall(access, {
       title,
       typed,
@@ -50,12 +51,13 @@ export const addListing = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, timeZone } = parseForm(addListingSchema, form);
     const access = await callAccess(viewer, callId, "editor");
-    const [{ document: pattern }, { title }, places] = await Promise.all([
+    const [{ document: pattern }, { title }, places, notice] = await Promise.all([
       latestRevision(access.pattern),
       currentCall(access),
       callPlaces(access),
+      lastNotice(access.pattern),
     ]);
-    await createListing(access, initialListing(pattern, { title, places, timeZone }));
+    await createListing(access, initialListing(pattern, { title, places, timeZone, notice }));
     revalidatePath(callPageHref(callId, "setUp"));
     return undefined;
   },

@@ -1,6 +1,6 @@
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import { bodyField, type AskableMeasurement } from "../field-names";
+import { bodyField, NOTICE_FIELDS, type AskableMeasurement } from "../field-names";
 import type { ListingFormState } from "./listing-form-state";
 import { SpotFields, type SpotAdvice } from "./spot-fields";
 import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
@@ -56,6 +56,12 @@ export function ListingFields({ state, sizes, body, advice }: ListingFieldsProps
           <AgreementFields state={state} />
         </Sheet>
       </Section>
+      <Section
+        title="Privacy notice"
+        intro="What applicants and testers read about their data. Sizewright writes what it stores and who sees it; you say the rest. It is a help and not legal advice: the law where you live decides what your notice must say."
+      >
+        <NoticeFields state={state} />
+      </Section>
     </>
   );
 }
@@ -89,6 +95,48 @@ function AgreementFields({ state }: Pick<ListingFieldsProps, "state">) {
         worth, is decided by the law where you and your testers live.
       </p>
     </>
+  );
+}
+
+function NoticeFields({ state }: Pick<ListingFieldsProps, "state">) {
+  return (
+    <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
+      <LineField
+        state={state}
+        name={NOTICE_FIELDS.responsible}
+        label="Who is responsible"
+        hint="Your name or your business; in many countries with a postal address."
+      />
+      <LineField
+        state={state}
+        name={NOTICE_FIELDS.contact}
+        label="How to reach them"
+        hint="For example an e-mail address. Everybody can read it."
+      />
+      <LineField
+        state={state}
+        name={NOTICE_FIELDS.minimumAge}
+        numeric
+        label="Minimum age of testers"
+        hint="18 or more."
+      />
+      <LineField
+        state={state}
+        name={NOTICE_FIELDS.monthsStored}
+        numeric
+        label="Months after the end"
+        hint="So long after you close the test, Sizewright deletes names, addresses, measurements, photos and words of testers by itself. You are told 30 days before."
+      />
+      <div className="sm:col-span-2">
+        <TextField
+          state={state}
+          name={NOTICE_FIELDS.more}
+          label="What else the notice says (optional)"
+          hint="For example the authority that people can complain to."
+          rows={3}
+        />
+      </div>
+    </Sheet>
   );
 }
 

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import { AskedFirst } from "@/ui/asked-first";
@@ -14,16 +15,26 @@ interface StoredDataViewProps {
   readonly stored: StoredData;
 }
 
+interface WholeProps extends StoredDataViewProps {
+  /** Who looked at it. */
+  readonly looked: ReactNode;
+}
+
 /** What is stored about a tester, who sees it, and how to delete it. */
-export function StoredDataView({ tester, stored }: StoredDataViewProps) {
-  const { call, unit, revision } = tester;
+export function StoredDataView({ tester, stored, looked }: WholeProps) {
+  const { testerId, call, unit, revision } = tester;
   return (
     <>
       <Section
         title="What is stored"
         intro={
           <>
-            Only <bdi>{call.designerName}</bdi> and the helpers they share this pattern with can see this.
+            Only <bdi>{call.designerName}</bdi> and the helpers they share this pattern with can see this. What it is
+            for and how long it is stored is in the{" "}
+            <Link href={`/testing/${testerId}/privacy`} className="text-link">
+              privacy notice
+            </Link>
+            .
           </>
         }
       >
@@ -65,6 +76,17 @@ export function StoredDataView({ tester, stored }: StoredDataViewProps) {
               : "nothing noted"}
           </StoredEntry>
         </dl>
+      </Section>
+      <Section title="Who looked at it" intro="The designer and their helpers, by day, in the last year.">
+        {looked}
+      </Section>
+      <Section
+        title="Download your data"
+        intro="One file with everything that is stored about you in this test, and the addresses of your photos."
+      >
+        <a href={`/testing/${testerId}/your-data/download`} download className="button button-quiet">
+          Download your data
+        </a>
       </Section>
       <Section title="Delete your data">
         <Deletion tester={tester} stored={stored} />

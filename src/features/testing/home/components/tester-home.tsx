@@ -98,7 +98,8 @@ export function TesterHome({ loaded, news, differences, yarn, reminders, now, pa
           {tester.hasAccount ? null : (
             <HomeLink href={`${home}/password`}>Set a password to sign in from any device</HomeLink>
           )}
-          <HomeLink href={`${home}/your-data`}>Your data, and who sees it</HomeLink>
+          <HomeLink href={`${home}/your-data`}>Your data, and who looked at it</HomeLink>
+          <HomeLink href={`${home}/privacy`}>Privacy notice</HomeLink>
         </ul>
       </Section>
     </>

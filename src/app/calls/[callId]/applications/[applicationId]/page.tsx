@@ -10,6 +10,7 @@ import { readMessages } from "@/features/mail/data";
 import { messageStatusWords } from "@/features/mail/message-status";
 import { CallPage } from "@/features/calls/components/call-page";
 import { callEditScope } from "@/features/calls/access";
+import { noteSeen } from "@/features/recruiting/views/seen-data";
 import { loadCall } from "@/features/calls/loaders";
 
 export const metadata: Metadata = { title: "An application" };
@@ -28,6 +29,7 @@ export default async function OneApplicationPage({ params, searchParams }: Props
     unit: loaded.viewer.unit,
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
+  await noteSeen(loaded.access, { kind: "measurements", applications: [applicationId] });
   const [received] = await readMessages({
     ...{ applicationId, testerId: null },
     call: callEditScope(loaded.access),

@@ -10,6 +10,7 @@ import { readTheirTest } from "@/features/testing/progress/own-days-data";
 import { TheirTestSection } from "@/features/testing/progress/their-test";
 import { PersonView } from "@/features/testing/progress/person-view";
 import { loadPerson } from "@/features/testing/progress/progress-loaders";
+import { noteSeen } from "@/features/recruiting/views/seen-data";
 import { UnderNumber } from "./under-number";
 
 export const metadata: Metadata = { title: "A tester" };
@@ -21,6 +22,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   const now = new Date();
   const person = await loadPerson(access, { testerId, pattern: revision.document, now });
   const { row } = person.progress;
+  await noteSeen(access, { kind: "page", testers: [testerId] });
   const [verdicts, asked, test] = await Promise.all([
     loadReportVerdicts(loaded, row.code),
     questionsAboutNumbers(access, testerId),

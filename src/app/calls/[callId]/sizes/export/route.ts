@@ -2,6 +2,7 @@ import { callAccess } from "@/features/calls/access";
 import { currentCall } from "@/features/calls/data";
 import { loadApplicantsDocument } from "@/features/recruiting/places/loaders";
 import { placesQuerySchema } from "@/features/recruiting/places/schema";
+import { noteSeen } from "@/features/recruiting/views/seen-data";
 import { documentDownload } from "@/server/document-download";
 import { requireViewer } from "@/server/viewer";
 
@@ -14,6 +15,7 @@ export async function GET(
   return await documentDownload(async () => {
     const access = await callAccess(await requireViewer(), callId, "viewer");
     const [document, { title }] = await Promise.all([loadApplicantsDocument(access, query), currentCall(access)]);
+    await noteSeen(access, { kind: "measurements", applications: "all", testers: "all" });
     return { name: [document.pattern.name, title, "applicants"], document };
   });
 }
