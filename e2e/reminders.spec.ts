@@ -36,13 +36,10 @@ async function testerOfToday() {
   return { ...tester, address, zone, dates };
 }
 
-test("a tester is reminded in their morning, takes the dates along and stops reminders; their designer rewrites one", async ({
-  page,
-  browser,
-}) => {
+test("a tester is reminded in their morning, takes the dates along and chooses how often", async ({ browser }) => {
   test.setTimeout(240_000);
   const tester = await testerOfToday();
-  const { at, mailTo, stop } = await startMailing();
+  const { mailTo, stop } = await startMailing();
   try {
     const phone = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true });
     const own = await phone.newPage();
@@ -84,19 +81,33 @@ test("a tester is reminded in their morning, takes the dates along and stops rem
     await own.getByRole("link", { name: /^← Your test/ }).click();
     await expect(own.getByText("They come at eight in the morning, Lisbon time.")).toBeVisible();
     await phone.close();
+  } finally {
+    await stop();
+  }
+});
 
+test("a designer switches one message off and rewrites another, and the later of two tabs is asked", async ({
+  page,
+}) => {
+  test.setTimeout(240_000);
+  const tester = await testerOfToday();
+  const { at, stop } = await startMailing();
+  try {
+    page.context().setDefaultTimeout(30_000);
     await signInByCookie(page.context(), tester.designer);
     await page.goto(at(`/calls/${tester.callId}`));
     await page.getByRole("link", { name: "Set up", exact: true }).click();
     await page.getByRole("link", { name: "Messages", exact: true }).click();
     await expect(page.getByRole("heading", { name: "Messages", exact: true })).toBeVisible();
-    await page.getByRole("button", { name: "Switch off: Half way" }).click();
-    await expect(page.getByRole("button", { name: "Switch on: Half way" })).toBeVisible();
+    await page.getByRole("button", { name: /^Switch off ?: Half way$/ }).click();
+    await expect(page.getByRole("button", { name: /^Switch on ?: Half way$/ })).toBeVisible();
     expect(await violations(page)).toEqual([]);
 
     const second = await page.context().newPage();
     await page.getByRole("link", { name: "Report missing" }).click();
+    await expect(page.getByRole("heading", { name: "Report missing" })).toBeVisible();
     await second.goto(page.url());
+    await expect(second.getByLabel("Subject")).toBeVisible();
     await page.getByLabel("Subject").fill("Still there, [nmae]?");
     await page.getByRole("button", { name: "Save" }).click();
     await expect(page.getByText("Nothing can be filled in for “[nmae]”.")).toBeVisible();
