@@ -36,8 +36,3 @@ function sharingSentence(photos: string, from: Sharing): string {
       return `I may show ${photos} at any time.`;
   }
 }
-
-/** True where something may be shown from the release on, and not before. */
-export function waitsForRelease({ progressPhotos, finishedPhotos }: PhotoSharing): boolean {
-  return progressPhotos === "release" || finishedPhotos === "release";
-}

@@ -7,7 +7,7 @@ import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 
 /** A number of a size, wrong and right. */
-export interface ChangedCount {
+interface ChangedCount {
   readonly what: string;
   readonly size: string;
   readonly was: number;

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
 import { daySchema } from "@/features/recruiting/listing/schema";
 
-export const MAX_LABEL_LENGTH = 40;
+const MAX_LABEL_LENGTH = 40;
 
 /** The form by which a revision is marked as published. */
 export const publishFormSchema = z.object({
