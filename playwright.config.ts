@@ -66,6 +66,7 @@ export default defineConfig({
         "people.spec.ts",
         "pieces.spec.ts",
         "places.spec.ts",
+        "privacy.spec.ts",
         "set-up.spec.ts",
         "sign-in-by-mail.spec.ts",
         "start.spec.ts",
