@@ -67,6 +67,7 @@ export default defineConfig({
         "people.spec.ts",
         "pieces.spec.ts",
         "places.spec.ts",
+        "privacy.spec.ts",
         "reminders.spec.ts",
         "sample-photos.spec.ts",
         "set-up.spec.ts",

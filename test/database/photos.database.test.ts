@@ -1,4 +1,3 @@
-import { randomUUID } from "node:crypto";
 import { readdirSync, statSync, utimesSync } from "node:fs";
 import { join } from "node:path";
 import { crc32, deflateSync } from "node:zlib";

@@ -6,7 +6,7 @@ export interface Searched {
 }
 
 /** Tables that the play must have marked, or it proves nothing. */
-export const MARKED_TABLES = [
+const MARKED_TABLES = [
   ...["account", "application", "application_body", "application_contact", "email_link", "message", "milestone"],
   ...["number_question", "photo", "question", "report", "report_draft", "reward", "tester", "tester_contact"],
   "trouble_spot",

@@ -26,7 +26,7 @@ export const OLDEST_MINIMUM = 99;
 export const MOST_MONTHS_STORED = 60;
 
 /** What the designer says in the privacy notice; the rest of it is the same for every test. */
-export const noticeSchema = z.strictObject({
+const noticeSchema = z.strictObject({
   responsible: textSchema,
   /** Where testers reach them about their data. */
   contact: textSchema,

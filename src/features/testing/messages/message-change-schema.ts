@@ -5,7 +5,7 @@ import { CHANGEABLE_KINDS } from "./changeable-kinds";
 
 export const kindSchema = z.enum(CHANGEABLE_KINDS);
 
-export const kindOfCallSchema = z.object({ callId: z.string(), kind: kindSchema });
+const kindOfCallSchema = z.object({ callId: z.string(), kind: kindSchema });
 
 export const switchSchema = kindOfCallSchema.extend({ isOff: z.enum(["yes", "no"]) });
 

@@ -33,7 +33,8 @@ export async function photoAccess(photoId: string): Promise<PhotoAccess> {
   if (row?.tester == null) throw new AppError("not-found");
   const { id: testerId, callId } = row.tester;
   const own = await testerAccess(testerId).catch(nullWhereNotFound);
-  if (own !== null) return { photoId, owner: { tester: testerScope(own) }, isPublic: false, seenBy: null } as PhotoAccess;
+  if (own !== null)
+    return { photoId, owner: { tester: testerScope(own) }, isPublic: false, seenBy: null } as PhotoAccess;
   const call = await callAccess(await someViewer(), callId, "viewer");
   const owner = { tester: { id: testerId, call: callScope(call) } };
   return { photoId, owner, isPublic: false, seenBy: { call, testerId } } as PhotoAccess;

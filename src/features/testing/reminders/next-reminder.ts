@@ -17,7 +17,7 @@ export type DatedKind = (typeof DATED_KINDS)[number];
 /** For those who get one e-mail a week, with what is due in it. */
 export const REMINDER_KINDS = [...DATED_KINDS, "this-week"] as const;
 
-export type ReminderKind = (typeof REMINDER_KINDS)[number];
+type ReminderKind = (typeof REMINDER_KINDS)[number];
 
 /** A reminder, the date that it is about, and when it is sent. */
 export interface Reminder {
