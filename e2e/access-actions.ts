@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { freePlace, pastedReports, refusedPattern } from "./access-forms";
 import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
 import { ACCOUNT_ACTIONS } from "./access-account-actions";
+import { PROGRESS_ACTIONS } from "./access-progress-actions";
 import { TESTER_ACTIONS } from "./access-tester-actions";
 import { everyone, signedIn, type Kind } from "./access-world";
 
@@ -199,6 +200,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
   },
+  ...PROGRESS_ACTIONS,
   ...TESTER_ACTIONS,
   "testing/report/send/send-actions.ts sendSwatchForm": {
     sends: ({ testerId }) => ({ form: { testerId, version: "1", plan: "start", key: randomUUID() } }),

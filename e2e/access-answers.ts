@@ -4,7 +4,7 @@ import type { APIRequestContext } from "@playwright/test";
 import { z } from "zod";
 import { AppError } from "../src/server/errors";
 import type { ActionAnswer } from "./access-action-row";
-import type { PageAnswer } from "./access-pages";
+import type { PageAnswer } from "./access-page-row";
 
 const manifestSchema = z.object({
   node: z.record(

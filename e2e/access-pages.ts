@@ -1,30 +1,10 @@
-import { everyone, signedIn, type Kind, type World } from "./access-world";
-
-/**
- * What a page or a route answers: "shown" (200), "nothing" (404, the same as for an address that never was), the path
- * that it leads on to, or another status.
- */
-export type PageAnswer = "shown" | "nothing" | `/${string}` | number;
-
-interface PageRow {
-  readonly path: (world: World) => string;
-  readonly answers: Readonly<Record<Kind, PageAnswer>>;
-}
-
-/** For those with any part in the pattern. */
-const SEES: Readonly<Record<Kind, PageAnswer>> = {
-  visitor: "/sign-in",
-  "another designer": "nothing",
-  viewer: "shown",
-  editor: "shown",
-  owner: "shown",
-};
-
-/** For the tester, who is "another designer". */
-const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("nothing"), "another designer": "shown" };
+import { CALL_PAGES } from "./access-call-pages";
+import { SEES, TESTS, type PageAnswer, type PageRow } from "./access-page-row";
+import { everyone, signedIn } from "./access-world";
 
 /** Every page and route below src/app, by its folder. */
 export const PAGES: Readonly<Record<string, PageRow>> = {
+  ...CALL_PAGES,
   "/": { path: () => "/", answers: everyone<PageAnswer>("shown") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/account/delete": { path: () => "/account/delete", answers: signedIn<PageAnswer>("/sign-in", "shown") },
@@ -45,74 +25,6 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: everyone<PageAnswer>("shown"),
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
-  "/calls/archived": { path: () => "/calls/archived", answers: signedIn<PageAnswer>("/sign-in", "shown") },
-  "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
-  "/calls/[callId]/analysis": { path: ({ callId }) => `/calls/${callId}/analysis`, answers: SEES },
-  "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
-  "/calls/[callId]/applications/[applicationId]": {
-    path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
-    answers: SEES,
-  },
-  "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
-  "/calls/[callId]/changes/[planId]": {
-    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
-    answers: SEES,
-  },
-  "/calls/[callId]/changes/[planId]/status": {
-    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}/status`,
-    answers: SEES,
-  },
-  "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
-  "/calls/[callId]/mistakes": { path: ({ callId }) => `/calls/${callId}/mistakes`, answers: SEES },
-  "/calls/[callId]/mistakes.csv": { path: ({ callId }) => `/calls/${callId}/mistakes.csv`, answers: SEES },
-  "/calls/[callId]/export": { path: ({ callId }) => `/calls/${callId}/export`, answers: SEES },
-  "/calls/[callId]/fit": { path: ({ callId }) => `/calls/${callId}/fit`, answers: SEES },
-  "/calls/[callId]/fit.csv": { path: ({ callId }) => `/calls/${callId}/fit.csv`, answers: SEES },
-  "/calls/[callId]/differences": { path: ({ callId }) => `/calls/${callId}/differences`, answers: SEES },
-  "/calls/[callId]/differences.csv": { path: ({ callId }) => `/calls/${callId}/differences.csv`, answers: SEES },
-  "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
-  // Without a mail server.
-  "/calls/[callId]/messages": {
-    path: ({ callId }) => `/calls/${callId}/messages`,
-    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
-  },
-  "/calls/[callId]/messages/[kind]": {
-    path: ({ callId }) => `/calls/${callId}/messages/half-way`,
-    answers: signedIn<PageAnswer>("/sign-in", "nothing"),
-  },
-  "/calls/[callId]/photos": { path: ({ callId }) => `/calls/${callId}/photos`, answers: SEES },
-  "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
-  "/calls/[callId]/thanks": { path: ({ callId }) => `/calls/${callId}/thanks`, answers: SEES },
-  "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
-  "/calls/[callId]/sizes": { path: ({ callId }) => `/calls/${callId}/sizes`, answers: SEES },
-  "/calls/[callId]/sizes/state": { path: ({ callId }) => `/calls/${callId}/sizes/state`, answers: SEES },
-  "/calls/[callId]/sizes/export": { path: ({ callId }) => `/calls/${callId}/sizes/export`, answers: SEES },
-  "/calls/[callId]/progress": { path: ({ callId }) => `/calls/${callId}/progress`, answers: SEES },
-  "/calls/[callId]/progress/[testerId]": {
-    path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
-    answers: SEES,
-  },
-  // A test that follows another.
-  "/calls/[callId]/progress/again": {
-    path: ({ draftCallId }) => `/calls/${draftCallId}/progress/again`,
-    answers: { ...SEES, viewer: "nothing" },
-  },
-  "/calls/[callId]/progress/add": {
-    path: ({ callId }) => `/calls/${callId}/progress/add`,
-    answers: { ...SEES, viewer: "nothing" },
-  },
-  "/calls/[callId]/progress/message": {
-    path: ({ callId, testerId }) => `/calls/${callId}/progress/message?testerId=${testerId}`,
-    answers: { ...SEES, viewer: "nothing" },
-  },
-  "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
-  "/calls/[callId]/set-up": { path: ({ callId }) => `/calls/${callId}/set-up`, answers: SEES },
-  "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
-  "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
-  "/calls/[callId]/habits": { path: ({ callId }) => `/calls/${callId}/habits`, answers: SEES },
-  "/calls/[callId]/habits.csv": { path: ({ callId }) => `/calls/${callId}/habits.csv`, answers: SEES },
-  "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
-  "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/email-links/[link]": {
     path: ({ emailLink }) => `/email-links/${emailLink}`,
     answers: everyone<PageAnswer>("shown"),

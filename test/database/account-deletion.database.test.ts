@@ -5,7 +5,8 @@ import { deleteAccount } from "@/features/testing/account-data/delete-account-mu
 import { database } from "@/server/database";
 import { reader } from "../factories/call";
 import { makeTester } from "./make-tester";
-import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
+import { makeViewer } from "./make-account";
+import { joinCall, makePublishedCall, type PublishedCallMade } from "./published-call";
 
 async function testerOf(made: PublishedCallMade, accountId: string | null = null) {
   const revision = await database().revision.findFirstOrThrow({ where: { patternId: made.patternId } });

@@ -18,7 +18,7 @@ import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
 import { patternDocument, swatch } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 /** The engine in this thread; what is asked here needs no solver. */
 const run: RunTask<EngineTask> = (task) =>
@@ -34,11 +34,6 @@ let access: CallAccess;
 let revisionId: string;
 let looker: Viewer;
 let stranger: Viewer;
-
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
 
 async function report(tester: ReturnType<typeof reader>): Promise<void> {
   const reports = [{ tester, typed: {}, idempotencyKey: randomUUID() }];
@@ -61,8 +56,8 @@ async function workOff(task: RunTask<EngineTask> = run): Promise<string[]> {
 }
 
 beforeAll(async () => {
-  const designer = await person();
-  [looker, stranger] = [await person(), await person()];
+  const designer = await makeViewer();
+  [looker, stranger] = [await makeViewer(), await makeViewer()];
   const made = await createPattern(designer, { document, reason: "First" });
   revisionId = made.revisionId;
   await database().membership.create({

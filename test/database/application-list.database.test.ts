@@ -15,7 +15,8 @@ import { callApplications } from "@/features/recruiting/applications/data";
 import { listQuerySchema, type ListQuery } from "../../src/features/recruiting/applications/list/list-query";
 import { database } from "@/server/database";
 import { applicantsDocument } from "../factories/applicants";
-import { NOW, person, placesCall, type PlacesCall } from "./places-call";
+import { makeViewer } from "./make-account";
+import { NOW, placesCall, type PlacesCall } from "./places-call";
 import { callAccess } from "@/features/calls/access";
 
 const PEOPLE = 160;
@@ -93,7 +94,7 @@ it("leads from one application to those beside it in the same list, and from one
 });
 
 it("shows nothing of another designer's call", async () => {
-  const other = await placesCall({}, { owner: await person() });
+  const other = await placesCall({}, { owner: await makeViewer() });
   const forged = { ...made.access, pattern: other.access.pattern };
   const asked = { pattern, places, fitBy: ["bust"], query: listQuerySchema.parse({}) };
   expect((await chosenPage(forged, asked)).ids).toEqual([]);

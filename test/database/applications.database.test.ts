@@ -14,7 +14,8 @@ import { publishedCall, type PublishedCall } from "@/features/recruiting/listing
 import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import { database } from "@/server/database";
 import { listingDocument } from "../factories/listing";
-import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
+import { makeViewer } from "./make-account";
+import { joinCall, makePublishedCall, type PublishedCallMade } from "./published-call";
 
 let made: PublishedCallMade;
 let call: PublishedCall;

@@ -10,7 +10,8 @@ import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { archiveCall, restoreCall } from "../../src/features/testing/progress/archive-mutations";
 import { closeCall, reopenCall } from "../../src/features/testing/progress/progress-mutations";
-import { held, inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { held, inviteTo, makeCall } from "./invited-tester";
 import { CONTENT } from "./outbox-work";
 
 // Before the settings are first read; nothing is sent here.

@@ -5,7 +5,8 @@ import { linkTo } from "@/server/link-key";
 import { readLinkedCalendar } from "../../src/features/testing/calendar/calendar-data";
 import { acceptInvited } from "../../src/features/testing/invited/invited-mutations";
 import { listingDocument } from "../factories/listing";
-import { CHOICES, held, inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall } from "./invited-tester";
 
 const DATES = { startOn: "2090-02-01", swatchBy: "2090-02-20", reportBy: "2090-05-01" };
 

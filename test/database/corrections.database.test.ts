@@ -8,7 +8,8 @@ import { forgetTester } from "@/features/testing/home/forget-mutations";
 import { markCorrectionRead } from "@/features/testing/news/read-mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
-import { newCall, newestRevision, person, placeAt, testerOf } from "./questions-call";
+import { makeViewer } from "./make-account";
+import { newCall, newestRevision, placeAt, testerOf } from "./questions-call";
 
 let designer: Viewer;
 let owner: CallAccess;
@@ -28,8 +29,8 @@ const unreadOf = async (access: TesterAccess, size = "small") =>
   (await correctionsFor(access, { size })).filter(({ isRead }) => !isRead);
 
 beforeAll(async () => {
-  designer = await person();
-  otherOwner = await newCall(await person());
+  designer = await makeViewer();
+  otherOwner = await newCall(await makeViewer());
   zoe = await testerOf(otherOwner, "ann");
 });
 
@@ -77,7 +78,7 @@ describe("a correction", () => {
   });
 
   it("is published by editors alone, whatever proof a helper who only looks, or a stranger, forges", async () => {
-    const helper = await person();
+    const helper = await makeViewer();
     const { patternId } = owner.pattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });
     const looks = await callAccess(helper, owner.callId, "viewer");
@@ -125,7 +126,7 @@ describe("a correction", () => {
   });
 
   it("outlives its author's account and the testers who read it; their marks go with their data", async () => {
-    const author = await person();
+    const author = await makeViewer();
     const { patternId } = owner.pattern;
     await database().membership.create({ data: { patternId, accountId: author.accountId, role: "editor" } });
     await publishCorrection(await callAccess(author, owner.callId, "editor"), sent());

@@ -5,7 +5,8 @@ import { nextViewPurge, purgeViews } from "@/features/recruiting/views/purge-mut
 import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { makeTester } from "./make-tester";
-import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
+import { makeViewer } from "./make-account";
+import { joinCall, makePublishedCall, type PublishedCallMade } from "./published-call";
 
 const DAY_MS = 24 * 60 * 60_000;
 let made: PublishedCallMade;

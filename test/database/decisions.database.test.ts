@@ -10,20 +10,15 @@ import { decide } from "@/features/testing/report/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { callDocument as callOf, reader } from "../factories/call";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 let access: CallAccess;
 let other: CallAccess;
 let stranger: Viewer;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
 beforeAll(async () => {
-  const designer = await person();
-  stranger = await person();
+  const designer = await makeViewer();
+  stranger = await makeViewer();
   // Ann laid the girth flat and did not double it.
   const call = callOf([reader("ann", { bust: 50, length: 40 }), reader("bea", { bust: 101, length: 41 })]);
   const { callId } = await storeCall(designer, { call, title: "Invented call" });
@@ -60,7 +55,7 @@ describe("a person's decision on a reading", () => {
     const first = await stored();
     expect(first.decidedBy?.id).toBe(access.pattern.accountId);
     expect(first.decidedAt?.getTime()).toBeGreaterThanOrEqual(before);
-    const editor = await person();
+    const editor = await makeViewer();
     const membership = { patternId: access.pattern.patternId, accountId: editor.accountId };
     await database().membership.create({ data: { ...membership, role: "editor" } });
     await decide(await callAccess(editor, access.callId, "editor"), { ...annsBust, decision: "set-aside" });
@@ -105,7 +100,7 @@ describe("a person's decision on a reading", () => {
     expect(shown).toMatchObject({ decision: { use: 100.5 }, reason: "measured flat", by: expect.any(String) });
     expect(await newestDecisions(other, "ann")).toEqual(new Map());
     // An imported call@2 holds it again, without a reason, for documents have none.
-    const { callId } = await storeCall(await person(), { call: document, title: "Taken along" });
+    const { callId } = await storeCall(await makeViewer(), { call: document, title: "Taken along" });
     const again = await database().decision.findFirstOrThrow({ where: { report: { tester: { callId } } } });
     expect(again).toMatchObject({ decision: "keep", usedCm: 100.5, reason: "" });
     // Said otherwise since, nothing of the value stays.

@@ -7,12 +7,7 @@ import { callDocument } from "@/features/calls/data";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument, tester } from "../factories/pattern";
-import { makeAccount } from "./make-account";
-
-async function makeViewer(): Promise<Viewer> {
-  const { id: accountId, name, email } = await makeAccount();
-  return { accountId, name, email, unit: "cm" };
-}
+import { makeViewer } from "./make-account";
 
 function sampleCall(): CallDocument {
   const readings = [

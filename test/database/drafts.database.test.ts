@@ -6,16 +6,11 @@ import { createPattern, saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument, widthTyped } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 let patternId: string;
 let ana: PatternAccess;
 let bea: PatternAccess;
-
-async function makeViewer(name: string): Promise<Viewer> {
-  const account = await makeAccount({ name });
-  return { accountId: account.id, name, email: account.email, unit: "cm" };
-}
 
 async function join(role: "editor" | "viewer", name: string): Promise<Viewer> {
   const viewer = await makeViewer(name);

@@ -7,7 +7,7 @@ import { deleteAccountWithLink } from "@/features/testing/account-data/delete-ac
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { startMailServer } from "./mail-server";
-import { makeAccount } from "./make-account";
+import { makeAccount, makeViewer } from "./make-account";
 import { emptyOutbox, work } from "./outbox-work";
 
 // Before the settings are first read.
@@ -16,11 +16,6 @@ process.env.SMTP_URL = `smtp://127.0.0.1:${server.port}`;
 process.env.MAIL_FROM = "Sizewright <mail@sizes.example>";
 
 const { takenAddresses } = emptyOutbox(server);
-
-async function viewer(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
 
 /** The link in the newest mail. */
 async function mailed() {
@@ -35,14 +30,14 @@ function accountOf({ accountId }: Viewer) {
 }
 
 it("confirms the address of whoever is signed in", async () => {
-  const ann = await viewer();
+  const ann = await makeViewer();
   await mailProofLink(ann);
   await signInWithLink(await mailed(), { viewerId: ann.accountId });
   expect((await accountOf(ann))?.emailVerifiedAt).not.toBeNull();
 });
 
 it("gives the account another address once its link is used, tells the old one, and voids what was mailed there", async () => {
-  const ann = await viewer();
+  const ann = await makeViewer();
   const address = `${randomUUID()}@example.org`;
   await mailProofLink(ann);
   const old = await mailed();
@@ -64,7 +59,7 @@ it("gives the account another address once its link is used, tells the old one, 
 });
 
 it("leaves an address to the account that has it, and tells its owner alone", async () => {
-  const [ann, bea] = [await viewer(), await viewer()];
+  const [ann, bea] = [await makeViewer(), await makeViewer()];
   await mailAddressLink(ann, bea.email);
   await work();
   expect(takenAddresses()).toEqual([bea.email]);
@@ -78,7 +73,7 @@ it("leaves an address to the account that has it, and tells its owner alone", as
 });
 
 it("deletes the account by its mailed link, once", async () => {
-  const ann = await viewer();
+  const ann = await makeViewer();
   await mailDeletionLink(ann);
   const link = await mailed();
   expect(await deleteAccountWithLink(link)).toBe(true);

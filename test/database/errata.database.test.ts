@@ -13,7 +13,7 @@ import { markPublished, unmarkPublished } from "../../src/features/testing/errat
 import { patternDocument } from "../factories/pattern";
 import { callDocument } from "../factories/call";
 import { makeCall, makeTester, type TestedCall } from "./make-tester";
-import { makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
 
 // Before the settings are first read; nothing is sent here.
 process.env.SMTP_URL = "smtp://127.0.0.1:9";

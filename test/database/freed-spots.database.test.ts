@@ -10,7 +10,8 @@ import { goOnAfterAll } from "../../src/features/testing/home/milestone-mutation
 import { readTester } from "../../src/features/testing/home/data";
 import { nextThing } from "../../src/features/testing/home/next-thing";
 import { freeSpots, returnSpot } from "../../src/features/testing/progress/spot-mutations";
-import { makeCall, makeViewer, WEEK } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { makeCall, WEEK } from "./invited-tester";
 import { apply, placesCall, send, type PlacesCall } from "./places-call";
 
 const NOW = new Date();

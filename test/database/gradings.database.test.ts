@@ -11,24 +11,18 @@ import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { RunTask } from "@/server/run-task";
-import type { Viewer } from "@/server/viewer";
 import { highsSolver } from "@/solver/highs-solver";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 const pattern = patternDocument();
 let engine: EngineThread;
 let designer: PatternAccess;
 let editor: PatternAccess;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
 async function joined(patternId: string, role: "editor" | "viewer"): Promise<PatternAccess> {
-  const viewer = await person();
+  const viewer = await makeViewer();
   await database().membership.create({ data: { patternId, accountId: viewer.accountId, role } });
   return await patternAccess(viewer, patternId, role);
 }
@@ -42,7 +36,7 @@ beforeAll(() => {
 });
 
 beforeEach(async () => {
-  const owner = await person();
+  const owner = await makeViewer();
   const { patternId } = await createPattern(owner, { document: pattern, reason: "First" });
   designer = await patternAccess(owner, patternId, "owner");
   editor = await joined(patternId, "editor");
@@ -155,9 +149,9 @@ describe("a grading that is stopped", { timeout: 60_000 }, () => {
 describe("a grading", () => {
   it("is read and stopped by whoever asked for it, and by nobody else", async () => {
     const { gradingId } = await requestGrading(designer, asked());
-    const stranger = { ...designer, accountId: (await person()).accountId };
+    const stranger = { ...designer, accountId: (await makeViewer()).accountId };
     const looker = await joined(designer.patternId, "viewer");
-    const other = await createPattern(await person(), { document: pattern, reason: "First" });
+    const other = await createPattern(await makeViewer(), { document: pattern, reason: "First" });
     const elsewhere = { ...designer, patternId: other.patternId };
     for (const access of [stranger, looker, editor, elsewhere]) {
       await expect(gradingAnswer(access, gradingId)).rejects.toMatchObject({ code: "not-found" });
@@ -168,7 +162,7 @@ describe("a grading", () => {
   });
 
   it("is asked for by editors only", async () => {
-    const stranger = { ...designer, accountId: (await person()).accountId };
+    const stranger = { ...designer, accountId: (await makeViewer()).accountId };
     const looker = await joined(designer.patternId, "viewer");
     for (const access of [stranger, looker]) await expect(requestGrading(access, asked())).rejects.toThrow();
     expect(await database().grading.count({ where: { patternId: designer.patternId } })).toBe(0);

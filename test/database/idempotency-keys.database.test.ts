@@ -7,12 +7,7 @@ import { database } from "../../src/server/database";
 import { idempotencyKey } from "../../src/server/idempotency-key";
 import type { Viewer } from "../../src/server/viewer";
 import { patternDocument, tester } from "../factories/pattern";
-import { makeAccount } from "./make-account";
-
-async function makeViewer(): Promise<Viewer> {
-  const { id: accountId, name, email } = await makeAccount();
-  return { accountId, name, email, unit: "cm" };
-}
+import { makeViewer } from "./make-account";
 
 function patternsOf({ accountId }: Viewer): Promise<number> {
   return database().pattern.count({ where: { memberships: { some: { accountId } } } });

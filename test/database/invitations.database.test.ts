@@ -11,16 +11,11 @@ import { createPattern } from "@/features/patterns/mutations";
 import { database, pool } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 let patternId: string;
 let owner: Viewer;
 let own: PatternAccess;
-
-async function makeViewer(name: string): Promise<Viewer> {
-  const account = await makeAccount({ name });
-  return { accountId: account.id, name, email: account.email, unit: "cm" };
-}
 
 async function join(role: HelperRole, name: string): Promise<Viewer> {
   const viewer = await makeViewer(name);

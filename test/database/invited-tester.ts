@@ -8,15 +8,9 @@ import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
 
 export const CHOICES = { unit: "in", terms: "uk", timeZone: "Asia/Tokyo" } as const;
 export const WEEK = 7 * 24 * 60 * 60 * 1_000;
-
-export async function makeViewer(name: string): Promise<Viewer> {
-  const account = await makeAccount({ name });
-  return { accountId: account.id, name, email: account.email, unit: "cm" };
-}
 
 /** An open call of the test pattern, one place a size, to which many may be invited. */
 export async function makeCall(owner: Viewer): Promise<CallAccess> {

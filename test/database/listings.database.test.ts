@@ -4,13 +4,7 @@ import { callAccess, type CallAccess } from "../../src/features/calls/access";
 import { publishedCall } from "../../src/features/recruiting/listing/access";
 import { readListing, readPublished } from "../../src/features/recruiting/listing/data";
 import { agreements, editedListing, previewedCall } from "../../src/features/recruiting/listing/edited-data";
-import {
-  createListing,
-  publishListing,
-  saveTypedListing,
-  startCall,
-  unpublishListing,
-} from "../../src/features/recruiting/listing/mutations";
+import * as mutations from "../../src/features/recruiting/listing/mutations";
 import type { TypedListing } from "../../src/features/recruiting/listing/schema";
 import { patternAccess, type PatternAccess } from "../../src/features/patterns/access";
 import { createPattern } from "../../src/features/patterns/mutations";
@@ -18,15 +12,11 @@ import { database } from "../../src/server/database";
 import { daysAfter } from "../../src/server/time-zone";
 import type { Viewer } from "../../src/server/viewer";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 import { today, typed, whole } from "./typed-listing";
 
+const { createListing, publishListing, saveTypedListing, startCall, unpublishListing } = mutations;
 const pattern = patternDocument();
-
-async function person(name = "Invented Designer"): Promise<Viewer> {
-  const { id, email } = await makeAccount({ name });
-  return { accountId: id, name, email, unit: "cm" };
-}
 
 let owner: Viewer;
 let ownPattern: PatternAccess;
@@ -34,7 +24,7 @@ let callId: string;
 let access: CallAccess;
 
 beforeEach(async () => {
-  owner = await person();
+  owner = await makeViewer("Invented Designer");
   const { patternId } = await createPattern(owner, { document: pattern, reason: "First" });
   ownPattern = await patternAccess(owner, patternId, "owner");
   ({ callId } = await startCall(ownPattern, { title: "Vest test", typed: typed(), idempotencyKey: randomUUID() }));
@@ -67,7 +57,7 @@ describe("a call with a listing", () => {
   it("is nobody’s for knowing the key it was made with", async () => {
     const idempotencyKey = randomUUID();
     await startCall(ownPattern, { title: "Mine", typed: typed(), idempotencyKey });
-    const stranger = await person();
+    const stranger = await makeViewer();
     const { patternId } = await createPattern(stranger, { document: pattern, reason: "First" });
     const other = await patternAccess(stranger, patternId, "owner");
     await expect(startCall(other, { title: "Theirs", typed: typed(), idempotencyKey })).rejects.toMatchObject({
@@ -76,7 +66,7 @@ describe("a call with a listing", () => {
   });
 
   it("is nothing to strangers before it is published, and to everybody after", async () => {
-    const stranger = await person();
+    const stranger = await makeViewer();
     await expect(publishedCall(callId)).rejects.toMatchObject({ code: "not-found" });
     await expect(publishedCall("no-id")).rejects.toMatchObject({ code: "not-found" });
     await expect(callAccess(stranger, callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
@@ -93,7 +83,7 @@ describe("a call with a listing", () => {
   });
 
   it("may be changed by no helper who may only look", async () => {
-    const helper = await person();
+    const helper = await makeViewer();
     const { patternId } = ownPattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });
     const looking = await callAccess(helper, callId, "viewer");

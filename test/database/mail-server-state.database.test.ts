@@ -6,7 +6,7 @@ import { environment } from "@/server/environment";
 import { SMTPServer } from "smtp-server";
 import { once } from "node:events";
 import type { AddressInfo } from "node:net";
-import { makeViewer } from "./published-call";
+import { makeViewer } from "./make-account";
 
 const server = new SMTPServer({
   disabledCommands: ["STARTTLS"],

@@ -6,7 +6,8 @@ import { acceptInvited } from "../../src/features/testing/invited/invited-mutati
 import { loadEditedMessage } from "../../src/features/testing/messages/message-change-loaders";
 import { dropWords, storeWords, switchMail } from "../../src/features/testing/messages/message-change-mutations";
 import { writeReminders } from "../../src/features/testing/reminders/reminder-mutations";
-import { CHOICES, held, inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall } from "./invited-tester";
 import { startMailServer } from "./mail-server";
 import { emptyOutbox, work } from "./outbox-work";
 

@@ -25,7 +25,8 @@ import { freeSpots } from "../../src/features/testing/progress/spot-mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { typedSwatch } from "../engine/reporting/report-context";
-import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf, WEEK } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall, rowOf, WEEK } from "./invited-tester";
 import { makePublishedCall } from "./published-call";
 
 // Before the settings are first read; nothing is sent here.

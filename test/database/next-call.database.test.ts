@@ -12,7 +12,8 @@ import { nextListing } from "@/features/recruiting/listing/next-listing-computed
 import { archiveCall } from "../../src/features/testing/progress/archive-mutations";
 import { closeCall } from "../../src/features/testing/progress/progress-mutations";
 import { patternDocument } from "../factories/pattern";
-import { held, inviteTo, makeCall, makeViewer, rowOf, WEEK } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { held, inviteTo, makeCall, rowOf, WEEK } from "./invited-tester";
 import { typed } from "./typed-listing";
 
 const pattern = patternDocument();

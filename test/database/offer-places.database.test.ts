@@ -3,7 +3,8 @@ import { callAccess } from "@/features/calls/access";
 import { changePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { offerPlaces } from "@/features/recruiting/places/offer-mutations";
 import { database } from "@/server/database";
-import { apply, invited, LATER, NOW, person, placesCall, send, type PlacesCall } from "./places-call";
+import { makeViewer } from "./make-account";
+import { apply, invited, LATER, NOW, placesCall, send, type PlacesCall } from "./places-call";
 
 let call: PlacesCall;
 const ids = new Map<string, string>();
@@ -54,7 +55,7 @@ describe("offering places to several at once", () => {
   it("is for whoever may edit an open call, and invites each once where two do it at once", async () => {
     const both = await Promise.all([offer("Ann", "Bea"), offer("Ann", "Bea")]);
     expect(both.map((each) => each.invited.length).toSorted()).toEqual([0, 2]);
-    const vera = await person();
+    const vera = await makeViewer();
     await database().membership.create({
       data: { patternId: call.patternId, accountId: vera.accountId, role: "viewer" },
     });

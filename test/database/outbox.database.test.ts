@@ -8,7 +8,8 @@ import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { database } from "@/server/database";
 import { linkTo } from "@/server/link-key";
 import { inTransaction } from "@/server/transaction";
-import { inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { inviteTo, makeCall } from "./invited-tester";
 import { refusal, startMailServer } from "./mail-server";
 import { CONTENT, emptyOutbox, work, write } from "./outbox-work";
 

@@ -8,18 +8,13 @@ import { changeRole, leavePattern, removePerson } from "../../src/features/patte
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument, widthTyped } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 let patternId: string;
 let owner: Viewer;
 let own: PatternAccess;
 let bea: Viewer;
 let vera: Viewer;
-
-async function makeViewer(name: string): Promise<Viewer> {
-  const account = await makeAccount({ name });
-  return { accountId: account.id, name, email: account.email, unit: "cm" };
-}
 
 async function join(role: HelperRole, viewer: Viewer): Promise<Viewer> {
   await database().membership.create({ data: { patternId, accountId: viewer.accountId, role } });

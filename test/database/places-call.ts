@@ -7,7 +7,7 @@ import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { applicantsDocument } from "../factories/applicants";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 /** Days that the call is at, of every test here. */
 export const NOW = new Date("2026-11-26T12:00:00Z");
@@ -20,17 +20,12 @@ export interface PlacesCall {
   readonly access: CallAccess;
 }
 
-export async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
 /** A published call of sizes S, M and L (bust 90, 98 and 108 cm) with places; no size may have more than are wanted there, unless said otherwise. */
 export async function placesCall(
   wanted: Readonly<Record<string, number>>,
   given: { readonly owner?: Viewer; readonly most?: number } = {},
 ): Promise<PlacesCall> {
-  const owner = given.owner ?? (await person());
+  const owner = given.owner ?? (await makeViewer());
   const { patternId } = await createPattern(owner, { document: applicantsDocument().pattern, reason: "Begun" });
   const { id: callId } = await database().call.create({ data: { patternId, title: "Invented call" } });
   const dates = { applyUntil: "2026-11-20", startOn: "2026-11-22", swatchBy: "2026-12-01", reportBy: "2027-01-10" };

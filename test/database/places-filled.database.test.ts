@@ -9,7 +9,8 @@ import { acceptInvited } from "../../src/features/testing/invited/invited-mutati
 import { invitedState } from "../../src/features/testing/invited/invited-state";
 import { goOnAfterAll } from "@/features/testing/home/milestone-mutations";
 import { database } from "@/server/database";
-import { apply, invited, LATER, NOW, person, placesCall, send } from "./places-call";
+import { makeViewer } from "./make-account";
+import { apply, invited, LATER, NOW, placesCall, send } from "./places-call";
 
 const asked = { considering: "yes", now: NOW } as const;
 
@@ -116,7 +117,7 @@ describe("what is on record", () => {
   it("is of the same owner's other calls alone", async () => {
     const first = await placesCall({ small: 9 });
     const [mine, others] = [await placesCall({ small: 1 }, { owner: first.owner }), await placesCall({ small: 1 })];
-    const { accountId } = await person();
+    const { accountId } = await makeViewer();
     await apply(first, "Maja", { bust: 90, accountId });
     await apply(first, "Nora", { bust: 90 });
     await givePlaces(first.access, asked);

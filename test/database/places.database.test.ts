@@ -7,7 +7,8 @@ import { placingRows } from "@/features/recruiting/places/data";
 import { changePlace, givePlaces, sendPlacing } from "@/features/recruiting/places/mutations";
 import { placedNow } from "@/features/recruiting/places/placing";
 import { database } from "@/server/database";
-import { apply, invited, LATER, NOW, person, placesCall, seen, send, standing } from "./places-call";
+import { makeViewer } from "./make-account";
+import { apply, invited, LATER, NOW, placesCall, seen, send, standing } from "./places-call";
 
 const asked = { considering: "yes", now: NOW } as const;
 
@@ -123,7 +124,7 @@ describe("settling by hand", () => {
   it("is refused from who may only look, from strangers, and once the call is closed", async () => {
     const call = await placesCall({ small: 1 });
     const applicationId = await apply(call, "Ann", { bust: 90 });
-    const [viewer, stranger] = [await person(), await person()];
+    const [viewer, stranger] = [await makeViewer(), await makeViewer()];
     await database().membership.create({
       data: { patternId: call.patternId, accountId: viewer.accountId, role: "viewer" },
     });

@@ -6,7 +6,8 @@ import { calculatePlacing, nextPlacing, runPlacing } from "@/features/recruiting
 import { changePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
 import { applicantsDocument } from "../factories/applicants";
-import { apply, invited, NOW, person, placesCall, send, type PlacesCall } from "./places-call";
+import { makeViewer } from "./make-account";
+import { apply, invited, NOW, placesCall, send, type PlacesCall } from "./places-call";
 
 const asked = { considering: "yes", now: NOW } as const;
 
@@ -78,7 +79,7 @@ describe("a stored placing is calculated again", () => {
   it("in another call of the same owner, once a test is closed that an applicant had no report in", async () => {
     const first = await placesCall({ small: 1 });
     const second = await placesCall({ small: 1 }, { owner: first.owner });
-    const { accountId } = await person();
+    const { accountId } = await makeViewer();
     await apply(first, "Maja", { bust: 90, accountId });
     await givePlaces(first.access, asked);
     await send(first);

@@ -4,7 +4,8 @@ import { placingPeople, storedPlacing } from "@/features/recruiting/places/placi
 import { calculatePlacing } from "@/features/recruiting/places/placing-mutations";
 import { givePlaces } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
-import { apply, LATER, NOW, person, placesCall, send, type PlacesCall } from "./places-call";
+import { makeViewer } from "./make-account";
+import { apply, LATER, NOW, placesCall, send, type PlacesCall } from "./places-call";
 
 const asked = { considering: "yes", now: NOW } as const;
 
@@ -103,7 +104,7 @@ describe("what is stored of a placing", () => {
     const call = await placesCall({ small: 1 });
     const ann = await apply(call, "Ann", { bust: 90 });
     await calculatePlacing(call.access);
-    const [helper, stranger] = [await person(), await person()];
+    const [helper, stranger] = [await makeViewer(), await makeViewer()];
     await database().membership.create({
       data: { patternId: call.patternId, accountId: helper.accountId, role: "viewer" },
     });

@@ -14,7 +14,7 @@ import type { RunTask } from "@/server/run-task";
 import type { Viewer } from "@/server/viewer";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
 import { saltmarshCall } from "../../prisma/demo/saltmarsh-call";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 const { call } = saltmarshCall();
 const NECK_BAND = { kind: "allowance", id: "neck-band", by: "published" } as const;
@@ -24,14 +24,9 @@ let designer: Viewer;
 let stranger: Viewer;
 let access: CallAccess;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
 beforeAll(async () => {
   engine = engineThread();
-  [designer, stranger] = [await person(), await person()];
+  [designer, stranger] = [await makeViewer(), await makeViewer()];
 });
 
 afterAll(async () => await engine.stop());

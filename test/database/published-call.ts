@@ -11,7 +11,7 @@ import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { listingDocument } from "../factories/listing";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 export interface PublishedCallMade {
   readonly callId: string;
@@ -19,11 +19,6 @@ export interface PublishedCallMade {
   readonly owner: Viewer;
   /** The owner's. */
   readonly access: CallAccess;
-}
-
-export async function makeViewer(name: string): Promise<Viewer> {
-  const account = await makeAccount({ name });
-  return { accountId: account.id, name, email: account.email, unit: "cm" };
 }
 
 /** A designer's call that is published and takes applications, with an agreement of version 1. */

@@ -5,7 +5,8 @@ import { answerQuestions, askQuestion, reportTrouble } from "@/features/testing/
 import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
-import { newCall, newestRevision, person, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";
+import { makeViewer } from "./make-account";
+import { newCall, newestRevision, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";
 
 let owner: CallAccess;
 let revisionId: string;
@@ -15,7 +16,7 @@ let bea: TesterAccess;
 const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), idempotencyKey: randomUUID(), ...change });
 
 beforeEach(async () => {
-  owner = await newCall(await person());
+  owner = await newCall(await makeViewer());
   ann = await testerOf(owner, "ann");
   bea = await testerOf(owner, "bea");
   revisionId = await newestRevision(owner.callId);
@@ -78,7 +79,7 @@ describe("what is said of a text by many", () => {
   it("is told to no stranger, whatever proof they forge", async () => {
     await manySaid();
     await reportTrouble(ann, { ...sent(), happened: "Oh", did: "" });
-    const { accountId } = await person();
+    const { accountId } = await makeViewer();
     const forged = { ...owner, pattern: { ...owner.pattern, accountId } };
     expect((await askedPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
     expect((await troubledPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);

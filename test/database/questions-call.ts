@@ -8,15 +8,9 @@ import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { callDocument, reader } from "../factories/call";
 import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
 
 /** The instructions that are spoken of. */
 export const TEXT = "# Body\n\nCast on 98 (118).\n\nRow 1: work to the end.\n";
-
-export async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
 
 export async function newCall(viewer: Viewer): Promise<CallAccess> {
   const call = callDocument([reader("ann", { bust: 100 }), reader("bea", { bust: 101 })], {

@@ -13,12 +13,12 @@ import { askedPlaces } from "@/features/testing/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
+import { makeViewer } from "./make-account";
 import {
   callQuestions,
   callTroubles,
   newCall,
   newestRevision,
-  person,
   placeAt,
   saidQuery,
   testerOf,
@@ -44,8 +44,8 @@ async function asked(tester: TesterAccess, asks: string) {
 }
 
 beforeAll(async () => {
-  designer = await person();
-  const stranger = await person();
+  designer = await makeViewer();
+  const stranger = await makeViewer();
   otherOwner = await newCall(stranger);
   zoe = await testerOf(otherOwner, "ann");
 });
@@ -184,7 +184,7 @@ describe("an answer", () => {
 
   it("is not given by a viewer, whatever proof they forge; they can read it", async () => {
     const { questionId } = await asked(ann, "May I?");
-    const helper = await person();
+    const helper = await makeViewer();
     const { patternId } = owner.pattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });
     const looks = await callAccess(helper, owner.callId, "viewer");

@@ -14,7 +14,7 @@ import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
 import { saltmarshCall } from "../../prisma/demo/saltmarsh-call";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 const { call } = saltmarshCall();
 const NECK_BAND = { kind: "allowance", id: "neck-band", by: "input" } as const;
@@ -25,11 +25,6 @@ let designer: Viewer;
 let looker: Viewer;
 let stranger: Viewer;
 let access: CallAccess;
-
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
 
 /** A plan of these proposals that the worker has worked out. */
 async function workedOut(take: readonly (typeof NECK_BAND | typeof BODY)[]): Promise<string> {
@@ -54,7 +49,7 @@ function as(viewer: Viewer): CallAccess {
 
 beforeAll(async () => {
   engine = engineThread();
-  [designer, looker, stranger] = [await person(), await person(), await person()];
+  [designer, looker, stranger] = [await makeViewer(), await makeViewer(), await makeViewer()];
 });
 
 beforeEach(async () => {

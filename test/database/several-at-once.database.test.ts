@@ -3,7 +3,8 @@ import { callAccess, type CallAccess } from "@/features/calls/access";
 import { storeDecisions } from "@/features/recruiting/applications/mutations";
 import { database } from "@/server/database";
 import { readRecipients } from "../../src/features/testing/writing/recipients-data";
-import { inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { inviteTo, makeCall } from "./invited-tester";
 import { apply, placesCall, type PlacesCall } from "./places-call";
 
 async function lookingAt({ callId, pattern }: CallAccess): Promise<CallAccess> {

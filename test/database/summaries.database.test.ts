@@ -5,7 +5,8 @@ import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { nextSummary, writeSummaries } from "../../src/features/results/summary/summary-mutations";
 import { stopByLink } from "../../src/features/testing/reminders/stop-mutations";
-import { inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { inviteTo, makeCall } from "./invited-tester";
 import { startMailServer } from "./mail-server";
 import { emptyOutbox, work } from "./outbox-work";
 

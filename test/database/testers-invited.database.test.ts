@@ -22,7 +22,8 @@ import { linkKey, linkTo } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
 import { patternDocument } from "../factories/pattern";
-import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf, WEEK } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall, rowOf, WEEK } from "./invited-tester";
 
 let designer: Viewer;
 let access: CallAccess;

@@ -18,7 +18,8 @@ import { database, pool } from "@/server/database";
 import { linkKey } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
-import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall, rowOf } from "./invited-tester";
 
 // Who asks is what a request's cookies say; there is no request here.
 interface Asking {

@@ -21,7 +21,7 @@ import { listen } from "@/worker/listen";
 import { startWorkLoop } from "@/worker/work-loop";
 import { saltmarshCall } from "../../prisma/demo/saltmarsh-call";
 import { reader } from "../factories/call";
-import { makeAccount } from "./make-account";
+import { makeViewer } from "./make-account";
 
 const { call } = saltmarshCall();
 const CHANNEL = "sizewright_work";
@@ -30,18 +30,13 @@ let engine: EngineThread;
 let designer: Viewer;
 let access: CallAccess;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
 async function version(): Promise<number> {
   return (await currentCall(access)).version;
 }
 
 beforeAll(async () => {
   engine = engineThread();
-  designer = await person();
+  designer = await makeViewer();
 });
 
 beforeEach(async () => {

@@ -5,7 +5,8 @@ import { contentSchema } from "@/features/mail/schema";
 import { database } from "@/server/database";
 import { acceptInvited } from "../../src/features/testing/invited/invited-mutations";
 import { writeToChosen } from "../../src/features/testing/writing/writing-mutations";
-import { CHOICES, held, inviteTo, makeCall, makeViewer } from "./invited-tester";
+import { makeViewer } from "./make-account";
+import { CHOICES, held, inviteTo, makeCall } from "./invited-tester";
 
 // Before the settings are first read; nothing is sent here.
 process.env.SMTP_URL = "smtp://127.0.0.1:9";

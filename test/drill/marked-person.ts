@@ -14,7 +14,8 @@ import type { TesterAccess } from "@/features/testing/home/access";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
 import { makeTester } from "../database/make-tester";
-import { makePublishedCall, makeViewer, type PublishedCallMade } from "../database/published-call";
+import { makeViewer } from "../database/make-account";
+import { makePublishedCall, type PublishedCallMade } from "../database/published-call";
 
 export interface MarkedPerson {
   readonly made: PublishedCallMade;

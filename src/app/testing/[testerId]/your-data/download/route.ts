@@ -1,6 +1,7 @@
 import { applicationRecords } from "@/features/recruiting/applications/own/own-record-data";
-import { testerAccess, testerScope } from "@/features/testing/home/access";
+import { testerScope } from "@/features/testing/home/access";
 import { ownRecord } from "@/features/testing/home/own-record-data";
+import { testerAccess } from "@/features/testing/home/request-access";
 import { documentDownload } from "@/server/document-download";
 
 /** Everything that is stored about a tester, for them. */
