@@ -27,13 +27,13 @@ function RadioField({ field, label, chosen, choices }: RadioFieldProps) {
     <fieldset className="mb-5 min-w-0" aria-describedby={`${field.id}-error`}>
       <legend className="font-semibold">{label}</legend>
       {choices.map(({ value, label: text }) => (
-        <label key={value} className="flex min-h-11 cursor-pointer items-center gap-3">
+        <label key={value} className="flex min-h-11 cursor-pointer items-start gap-3 py-2.5">
           <input
             type="radio"
             name={field.name}
             value={value}
             defaultChecked={value === chosen}
-            className="size-5 shrink-0 accent-thread"
+            className="mt-0.5 size-5 shrink-0 accent-thread"
           />
           {text}
         </label>
@@ -60,7 +60,7 @@ export function SummaryField({ field, isOn }: { readonly field: FormField; reado
       label="Daily summary of what needs you in your tests"
       chosen={isOn ? "on" : "off"}
       choices={[
-        { value: "on", label: "Each morning in which something needs you" },
+        { value: "on", label: "Each morning when something needs you" },
         { value: "off", label: "Never" },
       ]}
     />

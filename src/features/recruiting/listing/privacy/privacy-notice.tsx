@@ -18,14 +18,14 @@ export function PrivacyNotice({ designer, facts, site }: PrivacyNoticeProps) {
       <Section title="Who is responsible">
         {facts === undefined ? (
           <Notice title="Not complete yet">
-            <bdi>{designer}</bdi> has not said yet who is responsible and for how long what is about you is stored. Ask
-            them before you send anything that you would rather not.
+            <bdi>{designer}</bdi> has not said yet who is responsible and how long your data is stored. Ask them before
+            you send anything that matters to you.
           </Notice>
         ) : (
           <p className="max-w-3xl wrap-anywhere">
             <bdi>{facts.responsible}</bdi> decides what is asked of you in this test and what it is used for. Write to
-            them about your data: <bdi className="font-semibold">{facts.contact}</bdi>. It is stored on the server of{" "}
-            <bdi>{site}</bdi>, by the program Sizewright.
+            them about your data: <bdi className="font-semibold">{facts.contact}</bdi>. Sizewright stores it, on the
+            server of <bdi>{site}</bdi>.
           </p>
         )}
       </Section>
@@ -65,14 +65,14 @@ export function PrivacyNotice({ designer, facts, site }: PrivacyNoticeProps) {
           <li>
             {facts === undefined
               ? "The designer has not said yet for how long."
-              : `Until ${monthWords(facts.monthsStored)} after the test is closed. Then your name, your addresses, your measurements, your photos, your application and your words are deleted by themselves.`}
+              : `Until ${monthWords(facts.monthsStored)} after the test is closed. Then your name, your addresses, your measurements, your photos, your application and your words are deleted automatically.`}
           </li>
           <li>
             The numbers of a report stay under a code such as “tester 7”, because the results of the test are calculated
             from them.
           </li>
+          <li>You can delete your data earlier, at any time. Those numbers stay.</li>
           <li>The words of an e-mail: 14 days after it was sent. Who looked at what: one year.</li>
-          <li>You can delete all of it earlier, yourself, at any time.</li>
         </Points>
       </Section>
       <Section title="What you can do">
