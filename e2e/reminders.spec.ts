@@ -1,5 +1,4 @@
 import { randomUUID } from "node:crypto";
-import { DateTime } from "luxon";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
@@ -7,32 +6,19 @@ import { expectNoSidewaysScroll } from "./import-call";
 import { linkIn, startMailing } from "./mailed-journey";
 import { publishListing } from "./make-open-call";
 import { makeTester } from "./make-tester";
+import { startToday } from "./start-today";
 import { violations } from "./violations";
-
-/** A zone in which it is the middle of the day: eight in the morning is some hours ago there. */
-function noonZone(): string {
-  const hour = DateTime.utc().hour;
-  const ahead = 12 - hour;
-  // The sign of these names is the other way round.
-  return ahead === 0 ? "Etc/GMT" : `Etc/GMT${ahead > 0 ? "-" : "+"}${Math.abs(ahead)}`;
-}
 
 /** Somebody who accepted days ago, whose test starts today where they are. */
 async function testerOfToday() {
   const tester = await makeTester(saltmarshPattern, { size: "size-m" });
-  const [address, zone] = [`${randomUUID()}@example.org`, noonZone()];
-  const day = (days: number) => DateTime.now().setZone(zone).plus({ days }).toISODate() ?? "";
+  const address = `${randomUUID()}@example.org`;
   await query("INSERT INTO tester_contact (tester_id, name, email) VALUES ($1, 'Invented Tester', $2)", [
     tester.testerId,
     address,
   ]);
+  const { zone, dates } = await startToday(tester.testerId);
   await publishListing(tester.callId, { timeZone: zone });
-  const dates = { startOn: day(0), swatchBy: day(20), reportBy: day(60) };
-  await query("UPDATE tester SET accepted_at = now() - interval '3 days', time_zone = $2, dates = $3 WHERE id = $1", [
-    tester.testerId,
-    zone,
-    JSON.stringify(dates),
-  ]);
   return { ...tester, address, zone, dates };
 }
 

@@ -33,8 +33,8 @@ export interface OwnPostgresPlace {
 }
 
 const SHARED = "/var/lib/sizewright";
-/** Its log says that a row was refused, and not what people wrote in it. */
-const SILENT = ["log_error_verbosity=terse", "log_min_error_statement=panic"];
+/** Its log does not repeat the statements in which people's words stand. */
+const SILENT = ["log_min_error_statement=panic"];
 const UNSAFE = ["fsync=off", "full_page_writes=off"];
 
 interface Ready {

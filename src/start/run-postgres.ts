@@ -78,6 +78,8 @@ async function answering(child: ChildProcess, url: string, { signal }: PostgresT
       await client.connect();
       const { rowCount } = await client.query("SELECT 1 FROM pg_database WHERE datname = $1", [NAME]);
       if (rowCount === 0) await client.query(`CREATE DATABASE ${NAME}`);
+      // Its log says that a row was refused, and not what people wrote in it; why it cannot start it says in full.
+      await client.query(`ALTER DATABASE ${NAME} SET log_error_verbosity = terse`);
       return;
     } catch (error) {
       if (hasCode(error, "28P01")) throw error;
