@@ -6,7 +6,8 @@ export default defineConfig({
   globalSetup: "./e2e/global-setup.ts",
   fullyParallel: true,
   forbidOnly: true,
-  workers: 2,
+  // On two cores: tests wait for people’s pauses, the worker and mail, so that a third finds room.
+  workers: 3,
   timeout: 90_000,
   expect: { timeout: 30_000 },
   reporter: [["list"]],

@@ -41,13 +41,9 @@ export interface Answered {
   readonly seen: string;
 }
 
-/** One of the programs to which Next sends a page once it is whole, and not as its parts come to be ready. */
-const READER_OF_WHOLE_PAGES = "DuckDuckBot/1.1";
-
 /** What an address answers, whoever draws it: what is seen is the very text that is sent. */
 export async function visit(request: APIRequestContext, path: string): Promise<Answered> {
-  const headers = { "User-Agent": READER_OF_WHOLE_PAGES };
-  const response = await request.get(path, { headers, maxRedirects: 0 });
+  const response = await request.get(path, { maxRedirects: 0 });
   const seen = `${response.status()} ${unmarked(await response.text())}`;
   const onward = response.headers().location;
   return { answer: onward === undefined ? named(response.status()) : sameOriginPath(onward), seen };

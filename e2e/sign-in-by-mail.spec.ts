@@ -113,7 +113,7 @@ test("one press signs in, and a link that expired or was replaced says so", asyn
   await expect(page.getByText(name)).toBeVisible();
   await page.getByRole("main").getByRole("button", { name: "Sign in", exact: true }).click();
   await page.getByRole("link", { name: `Your account: ${name}` }).click();
-  await expect(page.getByText(email)).toBeVisible();
+  await expect(page.getByText(email).first()).toBeVisible();
 });
 
 test("too many links for one address are refused, whether or not it has an account", async ({ page }) => {

@@ -33,7 +33,7 @@ const BUILT = ["build"];
 const STEPS: readonly Step[] = [
   { name: "generate", command: npm("generate"), needs: [], cores: 1, budgetSeconds: 30 },
   { name: "build", command: npm("compile"), needs: GENERATED, cores: 1, budgetSeconds: 360 },
-  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1, budgetSeconds: 520 },
+  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1, budgetSeconds: 640 },
   { name: "first start", command: tsx("test/first-start.ts"), needs: BUILT, cores: 1, budgetSeconds: 240 },
   { name: "lint", command: eslint("--max-warnings", "0", "."), needs: BUILT, cores: 1, budgetSeconds: 280 },
   { name: "unit tests", command: vitest("unit"), needs: GENERATED, cores: 1, budgetSeconds: 320 },
