@@ -44,7 +44,10 @@ export async function forgetTesterIn(transaction: Connection, whose: TesterToFor
   await transaction.reminder.deleteMany({ where: ofThisTester });
   await transaction.tester.update({
     where: tester,
-    data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
+    data: {
+      ...{ accountId: null, timeZone: null, readRevisionNumber: null, isWornByChild: false, reminders: "all" },
+      linkVersion: { increment: 1 },
+    },
   });
   // Nothing that was computed with their numbers is shown until it has been computed again.
   await transaction.analysis.deleteMany({ where: { callId } });

@@ -2,6 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
+import { reminderChoiceSchema, type ReminderChoice } from "../reminders/reminder-choice-schema";
 import { testerScope, type TesterAccess } from "./access";
 
 /** What is stored about a tester besides the numbers of the report. */
@@ -15,6 +16,10 @@ export interface StoredData {
   /** Body measurement → cm. */
   readonly body: Readonly<Record<string, number>>;
   readonly applied: boolean;
+  readonly isWornByChild: boolean;
+  /** How often they want to be reminded. */
+  readonly reminders: ReminderChoice;
+  readonly sentReminders: number;
   readonly reports: number;
   readonly milestones: number;
   readonly questions: number;
@@ -40,7 +45,7 @@ const bodySchema = z.record(z.string(), z.number());
 export async function storedDataOfTester(access: TesterAccess): Promise<StoredData> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
   if (row === null) throw new AppError("not-found");
-  const { contact, body, applicationId, _count, reportDraft, reward, size, note } = row;
+  const { contact, body, applicationId, isWornByChild, _count, reportDraft, reward, size, note } = row;
   const call = { id: access.callId, testers: { some: testerScope(access) } };
   const { readCorrections, readAnswers, ...counted } = _count;
   const othersInSize = await database().tester.count({
@@ -53,6 +58,8 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
     hasReward: reward !== null,
     body: body === null ? {} : bodySchema.parse(body.measurements),
     applied: applicationId !== null,
+    isWornByChild,
+    reminders: reminderChoiceSchema.parse(row.reminders),
     ...counted,
     marks: readCorrections + readAnswers,
     hasDraft: reportDraft !== null,
@@ -63,12 +70,14 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
 
 const KEPT = {
   ...{ size: true, note: true, applicationId: true, contact: true, body: true },
+  ...{ isWornByChild: true, reminders: true },
   reportDraft: { select: { version: true } },
   reward: { select: { testerId: true } },
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
       ...{ readCorrections: true, readAnswers: true, correctionAnswers: true, messages: true, photos: true },
+      sentReminders: true,
     },
   },
 } as const;

@@ -46,6 +46,7 @@ export function StoredDataView({ tester, stored, looked }: WholeProps) {
           </StoredEntry>
           <StoredEntry label="Body measurements">{bodyWords(stored.body, revision.document, unit)}</StoredEntry>
           <StoredEntry label="Application">{stored.applied ? "what you sent when you applied" : "none"}</StoredEntry>
+          {stored.isWornByChild ? <StoredEntry label="The garment">made for a child</StoredEntry> : null}
           <StoredEntry label="Progress updates">{times(stored.milestones, "update", "updates")}</StoredEntry>
           <StoredEntry label="Questions and trouble spots">
             {times(stored.questions, "question", "questions")},{" "}
@@ -61,6 +62,9 @@ export function StoredDataView({ tester, stored, looked }: WholeProps) {
           <StoredEntry label="E-mail about this test">
             {times(stored.messages, "message", "messages")}
             {stored.messages === 0 ? "" : "; the words of each are deleted 14 days after it was sent"}
+          </StoredEntry>
+          <StoredEntry label="Reminders">
+            {REMINDED[stored.reminders]}; {times(stored.sentReminders, "reminder", "reminders")} sent
           </StoredEntry>
           <StoredEntry label="Photos">{times(stored.photos, "photo", "photos")}</StoredEntry>
           <StoredEntry label="Report">
@@ -94,6 +98,12 @@ export function StoredDataView({ tester, stored, looked }: WholeProps) {
     </>
   );
 }
+
+const REMINDED: Readonly<Record<StoredData["reminders"], string>> = {
+  all: "when something is due",
+  weekly: "once a week",
+  none: "never",
+};
 
 function StoredEntry({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
