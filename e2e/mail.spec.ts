@@ -7,6 +7,7 @@ import { expect, test } from "./fixtures";
 import { expectNoSidewaysScroll } from "./import-call";
 import { linkIn, startMailing, type MailingServer } from "./mailed-journey";
 import { makeOpenCall } from "./make-open-call";
+import { startToday } from "./start-today";
 import { enterSwatch, goHome, openMeasurement, openStep, tapeLabel } from "./tester-steps";
 import { violations } from "./violations";
 
@@ -146,6 +147,13 @@ test("four people test from applying to being thanked by the links in their mail
     const answer = await maja.mail("An answer about");
     expect(answer.text).toContain("> Long tail?");
     expect(answer.text).toContain("> Yes, or any other that stretches.");
+
+    // Ola's start is today, and it is past eight where they are. A server that starts asks at once who is to be reminded.
+    const [olas] = await query("SELECT tester_id FROM tester_contact WHERE email = $1", [ola.address]);
+    await startToday(String(Object(olas).tester_id));
+    await server.restart();
+    await ola.openTest("starts today");
+    await expect(ola.page.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
 
     await publishCorrection(page, server, callId);
     await answerCorrection(maja, "Ripped back and changed it");

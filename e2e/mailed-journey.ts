@@ -11,6 +11,8 @@ export interface MailingServer {
   readonly mail: MailServer;
   /** The newest mail to somebody with these words in its subject, once it has come. */
   readonly mailTo: (address: string, subject: string | RegExp) => Promise<ParsedMail>;
+  /** As its operator does, at the same address. */
+  restart(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -18,13 +20,12 @@ export async function startMailing(): Promise<MailingServer> {
   const turn = await ownTurn();
   const mail = await startMailServer();
   const { DATABASE_URL = "", NEXTAUTH_SECRET = "" } = process.env;
-  const server = await runServer({
-    settings: {
-      ...{ DATABASE_URL, NEXTAUTH_SECRET, PORT: String(await freePort()) },
-      SMTP_URL: `smtp://127.0.0.1:${mail.port}`,
-      MAIL_FROM: "Sizewright <mail@sizes.example>",
-    },
-  });
+  const settings = {
+    ...{ DATABASE_URL, NEXTAUTH_SECRET, PORT: String(await freePort()) },
+    SMTP_URL: `smtp://127.0.0.1:${mail.port}`,
+    MAIL_FROM: "Sizewright <mail@sizes.example>",
+  };
+  let server = await runServer({ settings });
   const found = (address: string, subject: string | RegExp) =>
     mail.taken.findLast((each) => recipientsOf(each).includes(address) && new RegExp(subject).test(each.subject ?? ""));
   return {
@@ -35,6 +36,10 @@ export async function startMailing(): Promise<MailingServer> {
       const one = found(address, subject);
       if (one === undefined) throw new Error(`no mail about ${subject.toString()}`);
       return one;
+    },
+    restart: async () => {
+      await server.stop();
+      server = await runServer({ settings });
     },
     stop: async () => void (await Promise.all([server.stop(), mail.stop()]).finally(() => turn.end())),
   };

@@ -48,13 +48,11 @@ it("takes a closed call out of all lists and back; an open or archived one stays
   expect(await currentCall(access)).toMatchObject({ status: "open", isArchived: false });
 });
 
-it("sends nothing for an archived call, and discards what waits; what was sent stays noted", async () => {
+it("sends testers nothing for an archived call, and discards what waits; what was sent stays noted", async () => {
   const messages = () => database().message.findMany({ where: { callId: access.callId }, select: { sentAt: true } });
-  const write = (callId: string) =>
+  const write = (callId: string, kind: "place-offered" | "deletion-soon" = "place-offered", accountId?: string) =>
     inTransaction((transaction) =>
-      writeMessages(transaction, [
-        { kind: "place-offered", address: "a@b.example", content: CONTENT, about: { callId } },
-      ]),
+      writeMessages(transaction, [{ kind, address: "a@b.example", content: CONTENT, about: { callId, accountId } }]),
     );
   await inviteTo(access);
   await write(access.callId);
@@ -65,9 +63,12 @@ it("sends nothing for an archived call, and discards what waits; what was sent s
   expect(await messages()).toEqual([{ sentAt: expect.any(Date) as Date }]);
   await write(access.callId);
   expect(await messages()).toHaveLength(1);
+  // The designer is told what will be deleted, wherever they put the test.
+  await write(access.callId, "deletion-soon", designer.accountId);
+  expect(await messages()).toHaveLength(2);
   await restoreCall(access);
   await write(access.callId);
-  expect(await messages()).toHaveLength(2);
+  expect(await messages()).toHaveLength(3);
 });
 
 it("is for editors alone, and testers still reach their test by their link", async () => {

@@ -87,7 +87,8 @@ export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
           </label>
           <p id="photo-hint" className="mb-2 text-sm text-soft">
             From your camera or your files, several at once: JPEG, PNG or WebP, up to {MAX_PHOTO_BYTES / 1e6} MB each.
-            Where and when they were taken is removed. Before you send them, you can crop them or blur a face.
+            Where and when they were taken is removed.
+            <span className="noscript:hidden"> Before you send them, you can crop them or blur a face.</span>
           </p>
           <input
             id="photo"
