@@ -1,6 +1,9 @@
 import { defineConfig } from "@playwright/test";
 import { CHROMIUM_OPTIONS } from "./test/install-chromium";
 
+/** Outside CI, which has to stay short: `npm run journeys`. */
+const LONG = ["a-whole-call.spec.ts", "accessibility.spec.ts", "database-unavailable.spec.ts"];
+
 export default defineConfig({
   testDir: "e2e",
   globalSetup: "./e2e/global-setup.ts",
@@ -24,6 +27,7 @@ export default defineConfig({
     {
       name: "desktop",
       testIgnore: [
+        ...LONG,
         "apply.spec.ts",
         "invited.spec.ts",
         "news.spec.ts",
@@ -49,12 +53,10 @@ export default defineConfig({
     {
       name: "phone",
       testIgnore: [
-        "a-whole-call.spec.ts",
+        ...LONG,
         "access.spec.ts",
-        "accessibility.spec.ts",
         "changes.spec.ts",
         "corrections.spec.ts",
-        "database-unavailable.spec.ts",
         "editor-*.spec.ts",
         "end-of-test.spec.ts",
         "gaps.spec.ts",
@@ -81,5 +83,6 @@ export default defineConfig({
       ],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },
+    { name: "long", testMatch: LONG, use: { viewport: { width: 1280, height: 800 } } },
   ],
 });

@@ -83,7 +83,7 @@ test("a tester who set a password is told by their old link to sign in, and gets
   await tester.getByRole("button", { name: "Set password" }).click();
   // The same for an address that has an account.
   await expect(tester.getByRole("heading", { name: "Sign in", exact: true })).toBeVisible();
-  await tester.getByLabel("Password").fill("a long enough password");
+  await tester.getByLabel("Password", { exact: true }).fill("a long enough password");
   await tester.getByRole("button", { name: "Sign in" }).click();
   await tester.getByRole("button", { name: "Use this account for the test" }).click();
   await expect(tester.getByRole("heading", { name: "Make your swatch" })).toBeVisible();

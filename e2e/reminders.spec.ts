@@ -24,9 +24,11 @@ async function testerOfToday() {
 
 test("a tester is reminded in their morning, takes the dates along and chooses how often", async ({ browser }) => {
   test.setTimeout(240_000);
-  const tester = await testerOfToday();
-  const { mailTo, stop } = await startMailing();
+  const { mailTo, restart, stop } = await startMailing();
   try {
+    const tester = await testerOfToday();
+    // A server that starts asks at once who is to be reminded.
+    await restart();
     const phone = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true });
     const own = await phone.newPage();
     const mail = await mailTo(tester.address, "starts today");

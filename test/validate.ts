@@ -20,7 +20,15 @@ const eslint = (...flags: string[]) => node("eslint/bin/eslint.js", ...flags);
 const prettier = (...flags: string[]) => node("prettier/bin/prettier.cjs", ...flags);
 const tsc = (project: string) => node("typescript/bin/tsc", "--noEmit", "-p", project);
 // The features' code loads only under this condition, and the browser tests lay their data with it.
-const playwright = [process.execPath, "--conditions", "react-server", "node_modules/@playwright/test/cli.js", "test"];
+const playwright = [
+  process.execPath,
+  "--conditions",
+  "react-server",
+  "node_modules/@playwright/test/cli.js",
+  "test",
+  "--project=desktop",
+  "--project=phone",
+];
 
 const npm = (script: string) => ["npm", "run", "--silent", script];
 const tsx = (file: string) => [process.execPath, "--import", "tsx", file];
