@@ -2,7 +2,7 @@ import type { ParsedMail } from "mailparser";
 import { Client } from "pg";
 import { recipientsOf, startMailServer, type MailServer } from "../test/database/mail-server";
 import { freePort } from "../src/start/free-port";
-import { expect } from "./fixtures";
+import { expect, test } from "./fixtures";
 import { runServer } from "./running-server";
 
 /** A server of its own over the tests' database and folder, which sends mail to a real SMTP server. */
@@ -45,11 +45,15 @@ export async function startMailing(): Promise<MailingServer> {
   };
 }
 
-/** Waits until no other test sends mail: servers over the same database would take each other's. */
+/** Waits until no other test sends mail: servers over the same database would take each other's. Waiting is not the test's time. */
 async function ownTurn(): Promise<Client> {
+  const own = test.info().timeout;
+  test.setTimeout(0);
+  const begun = performance.now();
   const client = new Client({ connectionString: process.env.DATABASE_URL });
   await client.connect();
   await client.query("SELECT pg_advisory_lock(hashtext('mailing server'))");
+  test.setTimeout(own + performance.now() - begun);
   return client;
 }
 
