@@ -58,7 +58,6 @@ test("a tester sends photos over a bad line, allows a use and withdraws it; the 
   await page.getByRole("button", { name: "Use changed photo" }).click();
   await page.getByRole("button", { name: "Crop or blur stripes.jpg" }).click();
   await page.getByRole("button", { name: "Blur selection" }).click();
-  await page.screenshot({ path: `test-results/photos-blur-${test.info().project.name}.png`, fullPage: true });
   await expectNoSidewaysScroll(page);
   await page.getByRole("button", { name: "Use changed photo" }).click();
   const chosen = page.getByRole("list", { name: "Photos to send" });
@@ -87,7 +86,6 @@ test("a tester sends photos over a bad line, allows a use and withdraws it; the 
   await page.getByRole("button", { name: "Save", exact: true }).click();
   await expect(page.getByText("Saved.")).toBeVisible();
   await expectNoSidewaysScroll(page);
-  await page.screenshot({ path: `test-results/photos-tester-${test.info().project.name}.png`, fullPage: true });
 
   const desk = await context.browser()?.newContext({ baseURL: String(process.env.NEXTAUTH_URL) });
   if (desk === undefined) throw new Error("no browser");
@@ -107,7 +105,6 @@ test("a tester sends photos over a bad line, allows a use and withdraws it; the 
   await sheet.getByRole("link", { name: "See what to take down" }).click();
   await expect(sheet.getByText(/no longer allows their photos on social media/).first()).toBeVisible();
   await expect(sheet.getByText("For your eyes only")).toHaveCount(2);
-  await sheet.screenshot({ path: `test-results/photos-designer-${test.info().project.name}.png`, fullPage: true });
   await sheet.getByRole("button", { name: /^Done/ }).click();
   await expect(sheet.getByRole("region", { name: "Take down" })).toHaveCount(0);
   await desk.close();

@@ -60,12 +60,10 @@ test("a designer’s sample stands on the pattern’s card, the call’s page an
   await expect(first.getByRole("img", { name: "A blue tee, laid flat" })).toBeVisible();
   await expect(first).toContainText("main photo");
   await expectNoSidewaysScroll(page);
-  await page.screenshot({ path: `test-results/sample-${test.info().project.name}.png`, fullPage: true });
   const address = (await first.getByRole("link").getAttribute("href")) ?? "";
 
   await page.goto("/patterns");
   await expect(page.getByRole("img", { name: "A blue tee, laid flat" })).toBeVisible();
-  await page.screenshot({ path: `test-results/sample-cards-${test.info().project.name}.png`, fullPage: true });
 
   const stranger = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
   expect((await stranger.request.get(address)).status()).toBe(404);
@@ -75,7 +73,6 @@ test("a designer’s sample stands on the pattern’s card, the call’s page an
   await reader.goto(`/open-calls/${callId}`);
   await expect(reader.getByRole("main").getByRole("img").first()).toHaveAccessibleName("A blue tee, laid flat");
   await expect(reader.getByRole("list", { name: "More photos" }).getByRole("img")).toHaveCount(3);
-  await reader.screenshot({ path: `test-results/sample-call-${test.info().project.name}.png`, fullPage: true });
   const preview = await reader.locator('meta[property="og:image"]').getAttribute("content");
   const drawn = sharp(await (await stranger.request.get(preview ?? "")).body());
   const beside = await drawn.extract({ left: 900, top: 300, width: 1, height: 1 }).raw().toBuffer();

@@ -1,7 +1,7 @@
 "use client";
 
 import dynamic from "next/dynamic";
-import { useEffect, useState } from "react";
+import { useCallback, useState } from "react";
 import { Button } from "@/ui/button";
 
 export interface ChosenPhoto {
@@ -56,13 +56,14 @@ export function ChosenPhotos({ photos, onChange }: ChosenPhotosProps) {
 }
 
 function Preview({ file }: { readonly file: File }) {
-  const [address, setAddress] = useState<string>();
-  useEffect(() => {
-    const made = URL.createObjectURL(file);
-    // eslint-disable-next-line react-hooks/set-state-in-effect -- the address is the browser's and must be given back
-    setAddress(made);
-    return () => URL.revokeObjectURL(made);
-  }, [file]);
+  const show = useCallback(
+    (picture: HTMLImageElement) => {
+      const address = URL.createObjectURL(file);
+      picture.src = address;
+      return () => URL.revokeObjectURL(address);
+    },
+    [file],
+  );
   // eslint-disable-next-line @next/next/no-img-element
-  return <img src={address} alt="" className="size-14 shrink-0 rounded-sm bg-band object-cover" />;
+  return <img ref={show} alt="" className="size-14 shrink-0 rounded-sm bg-band object-cover" />;
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import "react-image-crop/dist/ReactCrop.css";
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { ReactCrop, type PercentCrop } from "react-image-crop";
 import { Button } from "@/ui/button";
 import { blurIn, cropTo, drawFile, toFile } from "./change-picture";
@@ -29,17 +29,17 @@ export function PhotoChanger({ file, onDone, onCancel }: PhotoChangerProps) {
   const [crop, setCrop] = useState(MIDDLE);
   const [state, setState] = useState<"reading" | "same" | "changed" | "unreadable">("reading");
   const [says, setSays] = useState("");
-  const read = (picture: HTMLCanvasElement) =>
-    drawFile(picture, file).then(
+  const read = useCallback(() => {
+    if (canvas.current === null) return;
+    drawFile(canvas.current, file).then(
       () => setState("same"),
       () => setState("unreadable"),
     );
+  }, [file]);
   useEffect(() => {
     area.current?.focus();
-    if (canvas.current !== null) void read(canvas.current);
-    // Each photo has a changer of its own.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, []);
+    read();
+  }, [read]);
   const change = (how: (picture: HTMLCanvasElement) => void, done: string) => {
     if (canvas.current === null) return;
     how(canvas.current);
@@ -50,7 +50,7 @@ export function PhotoChanger({ file, onDone, onCancel }: PhotoChangerProps) {
   const startAgain = () => {
     setSays("");
     setCrop(MIDDLE);
-    if (canvas.current !== null) void read(canvas.current);
+    read();
   };
   const use = async () => {
     if (canvas.current !== null) onDone(await toFile(canvas.current, file.name));

@@ -1,4 +1,5 @@
 import "server-only";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
 import type { Connection } from "@/server/transaction";
@@ -25,17 +26,30 @@ export interface OwnPhotos {
 /** A tester's own photos, in the order in which they were sent, and for what they may be used. */
 export async function readOwnPhotos(access: TesterAccess): Promise<OwnPhotos> {
   const tester = testerScope(access);
-  const rows = await database().photo.findMany({
-    where: { tester },
-    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
-    select: { id: true, view: true, note: true, state: true, reason: true },
-  });
+  const photos = await photosOf({ tester }, [{ createdAt: "asc" }, { id: "asc" }]);
   const consents = await database().photoConsent.findMany({ where: { tester }, orderBy: { use: "asc" } });
   return {
     isOfChild: await isWornByChild(database(), access),
-    photos: rows.map(({ id, ...photo }) => ({ photoId: id, ...photo })),
+    photos,
     allowed: consents.map(({ use }) => use),
   };
+}
+
+/**
+ * Photos as whoever sent them sees them.
+ *
+ * @param owner by the proof of whoever asks.
+ */
+export async function photosOf(
+  owner: Prisma.PhotoWhereInput,
+  orderBy: Prisma.PhotoOrderByWithRelationInput[],
+): Promise<OwnPhoto[]> {
+  const rows = await database().photo.findMany({
+    where: owner,
+    orderBy,
+    select: { id: true, view: true, note: true, state: true, reason: true },
+  });
+  return rows.map(({ id, ...photo }) => ({ photoId: id, ...photo }));
 }
 
 /** True where the tester said that they make the garment for a child. */

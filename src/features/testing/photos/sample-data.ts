@@ -6,6 +6,7 @@ import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
 import type { Viewer } from "@/server/viewer";
+import { photosOf, type OwnPhoto } from "./photo-data";
 import type { PhotoView } from "./photo-schema";
 
 export interface SamplePhoto {
@@ -13,12 +14,6 @@ export interface SamplePhoto {
   readonly view: PhotoView;
   /** The designer's description; "" for none. */
   readonly note: string;
-}
-
-export interface OwnSamplePhoto extends SamplePhoto {
-  readonly state: "received" | "ready" | "failed";
-  /** Why it failed. */
-  readonly reason: string | null;
 }
 
 /** The main photo first. */
@@ -29,13 +24,8 @@ const MAIN_FIRST = [
 ] as const satisfies Prisma.PhotoOrderByWithRelationInput[];
 
 /** Every photo of a pattern's sample, the main one first. */
-export async function readOwnSample(access: PatternAccess): Promise<OwnSamplePhoto[]> {
-  const rows = await database().photo.findMany({
-    where: { pattern: patternScope(access) },
-    orderBy: [...MAIN_FIRST],
-    select: { id: true, view: true, note: true, state: true, reason: true },
-  });
-  return rows.map(({ id, ...photo }) => ({ photoId: id, ...photo }));
+export async function readOwnSample(access: PatternAccess): Promise<OwnPhoto[]> {
+  return await photosOf({ pattern: patternScope(access) }, [...MAIN_FIRST]);
 }
 
 /** The sample of a published call's pattern as everybody sees it, the main photo first. */

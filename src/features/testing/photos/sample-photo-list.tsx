@@ -2,14 +2,14 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { VIEW_LABELS, sampleAlt } from "./photo-copy";
 import { DescriptionForm } from "./description-form";
 import { chooseMainPhoto, deleteSamplePhoto } from "./sample-actions";
-import type { OwnSamplePhoto } from "./sample-data";
+import type { OwnPhoto } from "./photo-data";
 import { StoredPhoto } from "./stored-photo";
 
 interface SamplePhotoListProps {
   readonly patternId: string;
   readonly patternName: string;
   /** The main one first. */
-  readonly photos: readonly OwnSamplePhoto[];
+  readonly photos: readonly OwnPhoto[];
   readonly mayEdit: boolean;
 }
 

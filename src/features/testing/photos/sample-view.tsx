@@ -5,13 +5,13 @@ import { WatchFor } from "@/ui/watch-for";
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import { PhotoForm } from "./photo-form";
 import { MAX_PHOTOS, SAMPLE_VIEWS, type PhotoProblem } from "./photo-schema";
-import type { OwnSamplePhoto } from "./sample-data";
+import type { OwnPhoto } from "./photo-data";
 import { SamplePhotoList } from "./sample-photo-list";
 
 interface SampleViewProps {
   readonly patternId: string;
   readonly patternName: string;
-  readonly photos: readonly OwnSamplePhoto[];
+  readonly photos: readonly OwnPhoto[];
   readonly mayEdit: boolean;
   /** Why the last one sent without scripts was not taken. */
   readonly problem: PhotoProblem | undefined;

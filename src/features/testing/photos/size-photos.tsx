@@ -1,6 +1,6 @@
 import Link from "next/link";
-import { photoSources } from "./photo-address";
 import { VIEW_LABELS } from "./photo-copy";
+import { PhotoPicture } from "./photo-picture";
 import type { PhotoView } from "./photo-schema";
 import type { SheetPhoto } from "./photo-sheet-data";
 import { sheetHref } from "./sheet-page";
@@ -32,14 +32,11 @@ export function SizePhotos({ callId, size, photos }: SizePhotosProps) {
           .map(({ photoId, view, name }) => (
             <li key={photoId} className="w-20 min-w-0 text-xs">
               <Link href={sheetHref(callId, { size: size.id, view })} prefetch={false}>
-                {/* Served through an access check, so Next's image server cannot fetch it. */}
-                {/* eslint-disable-next-line @next/next/no-img-element */}
-                <img
-                  {...photoSources(photoId)}
-                  sizes="5rem"
+                <PhotoPicture
+                  photoId={photoId}
+                  width="5rem"
                   alt={`${VIEW_LABELS[view]}, by ${name}`}
-                  loading="lazy"
-                  className="aspect-[4/5] w-full bg-band object-cover"
+                  shape="aspect-[4/5] w-full"
                 />
               </Link>
               <p aria-hidden="true" className="mt-0.5 truncate text-soft">
