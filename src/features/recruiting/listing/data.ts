@@ -20,6 +20,9 @@ export interface CallDay {
 
 export type CallDates<Days extends Partial<Dates> = Dates> = { readonly [Key in keyof Days]: CallDay };
 
+/** The time zone of a call that has set none. */
+export const NO_ZONE = "UTC";
+
 /** The dates of a call, or a tester's own (`TesterDates`), as moments. */
 export function callDates<Days extends Partial<Dates>>(days: Days, timeZone: string): CallDates<Days>;
 export function callDates(days: Partial<Dates>, timeZone: string): Readonly<Record<string, CallDay>> {

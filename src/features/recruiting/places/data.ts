@@ -7,6 +7,7 @@ import {
   type ApplicationDecision,
 } from "@/features/recruiting/applications/schema";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { NO_ZONE } from "@/features/recruiting/listing/data";
 import {
   listingSchema,
   testerDatesSchema,
@@ -226,6 +227,3 @@ export async function callTimeZone(access: CallAccess): Promise<string> {
   });
   return listing === null ? NO_ZONE : listingSchema.parse(listing.document).timeZone;
 }
-
-/** Used where none was chosen. */
-export const NO_ZONE = "UTC";

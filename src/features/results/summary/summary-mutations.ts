@@ -2,16 +2,15 @@ import "server-only";
 import { summaryTarget } from "@/features/accounts/summary-access";
 import { isMailOn } from "@/features/mail/mail-status";
 import { writeMessages } from "@/features/mail/mutations";
+import { NO_ZONE } from "@/features/recruiting/listing/data";
 import { listingSchema } from "@/features/recruiting/listing/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { inBatches } from "@/server/in-batches";
 import { inTransaction } from "@/server/transaction";
 import { waitingCalls } from "../call-steps-data";
 import { summaryContent } from "./summary-copy";
 import { summaryDue } from "./summary-due";
-
-const ACCOUNTS_AT_ONCE = 500;
-const NO_ZONE = "UTC";
 
 /** An account whose daily summary is due, null where there is none. */
 export async function nextSummary(now = new Date()): Promise<string | null> {
@@ -26,21 +25,17 @@ export async function writeSummaries(now = new Date()): Promise<void> {
 
 async function* dueAccounts(now: Date): AsyncGenerator<{ readonly row: Row; readonly morning: Date }> {
   if (!isMailOn()) return;
-  let after = "00000000-0000-0000-0000-000000000000";
-  for (;;) {
-    const rows = await database().account.findMany({
-      where: { dailySummary: true, memberships: { some: runs }, id: { gt: after } },
+  const accounts = inBatches(({ where, take }) =>
+    database().account.findMany({
+      where: { dailySummary: true, memberships: { some: runs }, ...where },
       orderBy: { id: "asc" },
-      take: ACCOUNTS_AT_ONCE,
+      take,
       select: SUMMARISED,
-    });
-    for (const row of rows) {
-      const morning = summaryDue({ timeZone: zoneOf(row), last: row.summaryAt ?? row.createdAt }, now);
-      if (morning !== null) yield { row, morning };
-    }
-    const last = rows.at(-1);
-    if (last === undefined || rows.length < ACCOUNTS_AT_ONCE) return;
-    after = last.id;
+    }),
+  );
+  for await (const row of accounts) {
+    const morning = summaryDue({ timeZone: zoneOf(row), last: row.summaryAt ?? row.createdAt }, now);
+    if (morning !== null) yield { row, morning };
   }
 }
 

@@ -1,8 +1,5 @@
-import { callDates, type CallDates } from "@/features/recruiting/listing/data";
+import { callDates, NO_ZONE, type CallDates } from "@/features/recruiting/listing/data";
 import { listingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
-
-/** The zone of a call that has set none. */
-const NO_ZONE = "UTC";
 
 /** A call's dates as moments, null if it has none, and their time zone. */
 export interface CallTime {

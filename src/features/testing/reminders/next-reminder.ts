@@ -1,4 +1,5 @@
 import { DateTime } from "luxon";
+import { isStillUseful, morningOf } from "@/features/mail/morning-computed";
 import type { ReminderChoice } from "./reminder-choice-schema";
 
 /** Each is about a date. */
@@ -48,9 +49,6 @@ export interface RemindedTester {
   readonly sent: readonly Reminder[];
 }
 
-const MORNING_HOUR = 8;
-/** A reminder that is later than this is left out. */
-const USEFUL_FOR_MS = 12 * 60 * 60_000;
 const GRACE_DAYS = 3;
 const WEEK_DAYS = 7;
 
@@ -62,8 +60,7 @@ const WEEK_DAYS = 7;
  */
 export function nextReminder(tester: RemindedTester, now: Date): Reminder | null {
   const useful = candidates(tester).filter(
-    ({ kind, about, at }) =>
-      at >= tester.since && at.getTime() > now.getTime() - USEFUL_FOR_MS && !isSent(tester, { kind, about }),
+    ({ kind, about, at }) => at >= tester.since && isStillUseful(at, now) && !isSent(tester, { kind, about }),
   );
   const chosen: Reminder[] = [];
   // What matters most is placed first, so that a friendly word takes no deadline's turn.
@@ -94,7 +91,7 @@ function byWeek(reminders: readonly DatedReminder[], zone: string): Reminder[] {
   for (const { kind, at } of reminders) {
     const day = DateTime.fromJSDate(at, { zone });
     const isOverdue = kind === "swatch-overdue" || kind === "report-late";
-    const monday = morning((isOverdue ? day.plus({ days: WEEK_DAYS - 1 }) : day).startOf("week")).getTime();
+    const monday = morningOf((isOverdue ? day.plus({ days: WEEK_DAYS - 1 }) : day).startOf("week")).getTime();
     weeks.set(monday, [...(weeks.get(monday) ?? []), kind]);
   }
   return [...weeks].map(([monday, holds]) => {
@@ -104,7 +101,7 @@ function byWeek(reminders: readonly DatedReminder[], zone: string): Reminder[] {
 }
 
 function datedReminders({ state, hasSwatch, answerBy, dates, timeZone }: RemindedTester): DatedReminder[] {
-  const on = (kind: DatedKind, about: Date, day: DateTime): DatedReminder => ({ kind, about, at: morning(day) });
+  const on = (kind: DatedKind, about: Date, day: DateTime): DatedReminder => ({ kind, about, at: morningOf(day) });
   const lastDay = (deadline: Date) => DateTime.fromMillis(deadline.getTime() - 1, { zone: timeZone });
   if (state === "invited") return answerBy === null ? [] : [on("answer-offer", answerBy, dayBefore(lastDay(answerBy)))];
   if (state === "over" || dates === null) return [];
@@ -128,10 +125,6 @@ function datedReminders({ state, hasSwatch, answerBy, dates, timeZone }: Reminde
 /** Of the days that there were: where a zone crossed the date line, one was skipped. */
 function dayBefore(day: DateTime): DateTime {
   return day.startOf("day").minus({ milliseconds: 1 });
-}
-
-function morning(day: DateTime): Date {
-  return day.set({ hour: MORNING_HOUR, minute: 0, second: 0, millisecond: 0 }).toJSDate();
 }
 
 /** Whether one more keeps to that, whatever dates the others were sent by. */

@@ -6,14 +6,13 @@ import type { MailedTester } from "@/features/recruiting/invitations/mailed-test
 import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { inBatches } from "@/server/in-batches";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { callTime, listingDays, testerTime } from "../home/call-time";
 import { DATED_KINDS, nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
 import { lessOften } from "./reminder-choice-schema";
 import { reminderContent } from "./reminder-copy";
-
-const TESTERS_AT_ONCE = 500;
 
 /** A tester whose next reminder is due, null where there is none. */
 export async function nextReminded(now = new Date()): Promise<string | null> {
@@ -28,19 +27,15 @@ export async function writeReminders(now = new Date()): Promise<void> {
 
 async function* dueTesters(now: Date): AsyncGenerator<string> {
   if (!isMailOn()) return;
-  let after = "00000000-0000-0000-0000-000000000000";
-  for (;;) {
-    const rows = await database().tester.findMany({
-      where: { ...mayBeReminded(now), id: { gt: after } },
+  const testers = inBatches(({ where, take }) =>
+    database().tester.findMany({
+      where: { ...mayBeReminded(now), ...where },
       orderBy: { id: "asc" },
-      take: TESTERS_AT_ONCE,
+      take,
       select: REMINDED,
-    });
-    for (const row of rows) if (dueReminder(row, now) !== null) yield row.id;
-    const last = rows.at(-1);
-    if (last === undefined || rows.length < TESTERS_AT_ONCE) return;
-    after = last.id;
-  }
+    }),
+  );
+  for await (const row of testers) if (dueReminder(row, now) !== null) yield row.id;
 }
 
 /** Reads again what holds now, while nobody else changes it. */

@@ -4,7 +4,7 @@ import { NoApplications } from "@/features/recruiting/applications/list/no-appli
 import { countWords } from "@/features/recruiting/applications/list/count-copy";
 import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
 import { loadList, openCallAddress } from "@/features/recruiting/applications/list/load-board";
-import { NO_ZONE } from "@/features/recruiting/places/data";
+import { NO_ZONE } from "@/features/recruiting/listing/data";
 import { usualEnd } from "@/features/recruiting/places/loaders";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
