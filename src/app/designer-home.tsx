@@ -15,7 +15,6 @@ import { Sheet } from "@/ui/sheet";
 export async function DesignerHome() {
   const viewer = await requireViewer();
   const [patterns, waiting] = await Promise.all([loadPatterns(), waitingCalls(viewer, new Date())]);
-  const archivedCount = patterns.reduce((sum, { archivedCalls }) => sum + archivedCalls, 0);
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Home" actions={isEmpty ? null : <NewPatternLinks />}>
@@ -36,7 +35,7 @@ export async function DesignerHome() {
               </ul>
             )}
           </Section>
-          <Section title="Your patterns" actions={<ArchivedLink count={archivedCount} />}>
+          <Section title="Your patterns" actions={<ArchivedLink patterns={patterns} />}>
             <PatternCards patterns={patterns} />
           </Section>
         </>

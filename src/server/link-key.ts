@@ -31,6 +31,12 @@ export function linkedId(link: string): string | null {
   return id.success ? id.data : null;
 }
 
+/** The id of the row that a link opens, where every link of its kind has one version; null where it opens none. */
+export function openedId(link: string, kind: LinkKind, version: number): string | null {
+  const id = linkedId(link);
+  return id !== null && opens(link, kind, { id, version }) ? id : null;
+}
+
 /** True where the link is the row's own, of its present version. */
 export function opens(link: string, kind: LinkKind, row: LinkedRow): boolean {
   return isKey(link.slice(row.id.length + 1), kind, row) && link.startsWith(`${row.id}.`);

@@ -9,7 +9,6 @@ export const metadata: Metadata = { title: "Your patterns" };
 
 export default async function PatternsPage() {
   const patterns = await loadPatterns();
-  const archivedCount = patterns.reduce((sum, { archivedCalls }) => sum + archivedCalls, 0);
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Your patterns" actions={isEmpty ? null : <NewPatternLinks />}>
@@ -19,7 +18,7 @@ export default async function PatternsPage() {
         <>
           <PatternCards patterns={patterns} />
           <p className="mt-6">
-            <ArchivedLink count={archivedCount} />
+            <ArchivedLink patterns={patterns} />
           </p>
         </>
       )}

@@ -3,7 +3,7 @@ import { cache } from "react";
 import type { LinkTarget } from "@/features/mail/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { linkedId, opens } from "@/server/link-key";
+import { openedId } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 
 /** Nothing voids it: whoever has a summary can always stop them. */
@@ -16,9 +16,8 @@ export interface SummaryAccess extends Proof<"daily summary"> {
 
 /** @throws {AppError} "not-found" if the link leads to no account. */
 export const summaryAccess = cache(async (link: string): Promise<SummaryAccess> => {
-  const id = linkedId(link);
-  const isKnown = id !== null && opens(link, "summary", { id, version: LINK_VERSION });
-  const row = isKnown ? await database().account.findUnique({ where: { id }, select: { id: true } }) : null;
+  const id = openedId(link, "summary", LINK_VERSION);
+  const row = id === null ? null : await database().account.findUnique({ where: { id }, select: { id: true } });
   if (row === null) throw new AppError("not-found");
   return { accountId: row.id } as SummaryAccess;
 });

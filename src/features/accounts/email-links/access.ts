@@ -2,7 +2,7 @@ import "server-only";
 import { cache } from "react";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { linkedId, opens } from "@/server/link-key";
+import { openedId } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 import type { LinkTarget } from "@/features/mail/schema";
 
@@ -16,9 +16,9 @@ export interface EmailLinkAccess extends Proof<"email link"> {
 
 /** @throws {AppError} "not-found" if the link is none of ours. */
 export const emailLinkAccess = cache(async (link: string): Promise<EmailLinkAccess> => {
-  const id = linkedId(link);
+  const id = openedId(link, "email", LINK_VERSION);
   const row = id === null ? null : await database().emailLink.findUnique({ where: { id }, select: { id: true } });
-  if (row === null || !opens(link, "email", { id: row.id, version: LINK_VERSION })) throw new AppError("not-found");
+  if (row === null) throw new AppError("not-found");
   return { emailLinkId: row.id } as EmailLinkAccess;
 });
 

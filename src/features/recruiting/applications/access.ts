@@ -4,7 +4,7 @@ import type { LinkTarget } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { linkedId, linkTo, opens } from "@/server/link-key";
+import { linkTo, openedId } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
 
@@ -16,10 +16,9 @@ export interface ApplicationAccess extends Proof<"application"> {
 
 /** @throws {AppError} "not-found" if the link does not belong to an application. */
 export const applicationAccess = cache(async (link: string): Promise<ApplicationAccess> => {
-  const id = linkedId(link);
+  const id = openedId(link, "application", LINK_VERSION);
   const row = id === null ? null : await database().application.findUnique({ where: { id }, select: OWN });
-  if (row === null || !opens(link, "application", { id: row.id, version: LINK_VERSION }))
-    throw new AppError("not-found");
+  if (row === null) throw new AppError("not-found");
   return { applicationId: row.id, callId: row.callId } as ApplicationAccess;
 });
 

@@ -4,7 +4,7 @@ import type { LinkTarget } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { linkedId, opens } from "@/server/link-key";
+import { openedId } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 
 /** Nothing voids it: whoever has a reminder can always stop reminders. */
@@ -18,9 +18,8 @@ export interface RemindersAccess extends Proof<"reminders"> {
 
 /** @throws {AppError} "not-found" if the link leads to no tester. */
 export const remindersAccess = cache(async (link: string): Promise<RemindersAccess> => {
-  const id = linkedId(link);
-  const isKnown = id !== null && opens(link, "reminders", { id, version: LINK_VERSION });
-  const row = isKnown ? await database().tester.findUnique({ where: { id }, select: { id: true } }) : null;
+  const id = openedId(link, "reminders", LINK_VERSION);
+  const row = id === null ? null : await database().tester.findUnique({ where: { id }, select: { id: true } });
   if (row === null) throw new AppError("not-found");
   return { testerId: row.id } as RemindersAccess;
 });

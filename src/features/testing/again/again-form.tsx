@@ -3,7 +3,7 @@
 import { useActionState } from "react";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
-import { Field, Select } from "@/ui/field";
+import { AnswerDaysField } from "../progress/answer-days-field";
 import { inviteEarlier } from "./again-actions";
 
 interface AgainFormProps {
@@ -34,14 +34,7 @@ export function AgainForm({ callId, people }: AgainFormProps) {
           </label>
         ))}
       </fieldset>
-      <Field id="days" label="Time to answer">
-        <Select id="days" name="days" defaultValue="7">
-          <option value="3">3 days</option>
-          <option value="7">7 days</option>
-          <option value="14">14 days</option>
-          <option value="30">30 days</option>
-        </Select>
-      </Field>
+      <AnswerDaysField id="days" />
       <Button type="submit" disabled={isSending}>
         {isSending ? "Inviting …" : "Invite"}
       </Button>

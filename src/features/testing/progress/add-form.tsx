@@ -5,6 +5,7 @@ import { Button } from "@/ui/button";
 import { describedBy, Field, Select, TextInput } from "@/ui/field";
 import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
+import { AnswerDaysField } from "./answer-days-field";
 import { addTester } from "./progress-actions";
 
 interface AddFormProps {
@@ -64,19 +65,7 @@ export function AddForm({ callId, isMailed, sizes }: AddFormProps) {
           ))}
         </Select>
       </Field>
-      <Field id={fields.days.id} label="Time to answer" errors={fields.days.errors}>
-        <Select
-          id={fields.days.id}
-          name="days"
-          defaultValue={fields.days.initialValue ?? "7"}
-          aria-describedby={describedBy(fields.days.id)}
-        >
-          <option value="3">3 days</option>
-          <option value="7">7 days</option>
-          <option value="14">14 days</option>
-          <option value="30">30 days</option>
-        </Select>
-      </Field>
+      <AnswerDaysField id={fields.days.id} chosen={fields.days.initialValue} errors={fields.days.errors} />
       <label className="mb-5 flex min-h-11 cursor-pointer items-center gap-3">
         <input type="checkbox" name="self" value="on" className="size-5 shrink-0 accent-thread" />
         This is me: I test this size myself and need no invitation
