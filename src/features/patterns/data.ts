@@ -225,3 +225,10 @@ export async function conflictingDraftOf(
   });
   return row === null ? null : { content: storedDraftSchema.parse(row.typed), createdAt: row.createdAt };
 }
+
+/** The pattern's owner, whom testers know as the designer. */
+export const designerOfPattern = {
+  where: { role: "owner" },
+  take: 1,
+  select: { account: { select: { name: true } } },
+} as const;

@@ -2,7 +2,7 @@ import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
-import { newestDocument, storedPattern } from "@/features/patterns/data";
+import { designerOfPattern, newestDocument, storedPattern } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -129,7 +129,7 @@ export const listingSelect = {
 
 export const patternOwnerSelect = {
   isDemo: true,
-  memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
+  memberships: designerOfPattern,
 } as const;
 
 interface OwnedPattern {

@@ -1,6 +1,7 @@
 import "server-only";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import { listingSchema, type NoticeFacts, type TesterDates } from "@/features/recruiting/listing/schema";
+import { designerOfPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
@@ -94,13 +95,6 @@ export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promise
   const { gives, yarn, notice } = listingSchema.parse(listing.document);
   return { promised: gives, yarnAsked: yarn, notice };
 }
-
-/** The pattern's owner, whom testers know as the designer. */
-export const designerOfPattern = {
-  where: { role: "owner" },
-  take: 1,
-  select: { account: { select: { name: true } } },
-} as const;
 
 const OWN = {
   id: true,

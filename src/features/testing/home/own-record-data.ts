@@ -1,4 +1,5 @@
 import "server-only";
+import { designerOfPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -48,7 +49,7 @@ const RECORD = {
     select: {
       title: true,
       pattern: {
-        select: { memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } } },
+        select: { memberships: designerOfPattern },
       },
     },
   },

@@ -2,13 +2,12 @@ import "server-only";
 import { applicationLink } from "@/features/recruiting/applications/access";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
-import { newestDocument, storedPattern } from "@/features/patterns/data";
+import { designerOfPattern, newestDocument, storedPattern } from "@/features/patterns/data";
 import type { PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "@/features/recruiting/invitations/access";
 import { callTime, listingDays, testerTime } from "./call-time";
-import { designerOfPattern } from "./data";
 
 /** A test that a person takes part in, has applied for or is invited to. */
 export interface OwnTest {

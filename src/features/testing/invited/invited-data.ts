@@ -2,13 +2,12 @@ import "server-only";
 import { mostTesters } from "@/engine/places";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
-import { storedPattern } from "@/features/patterns/data";
+import { designerOfPattern, storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
 import { callTime, listingDays, testerTime } from "../home/call-time";
-import { designerOfPattern } from "../home/data";
 
 /** What an invitation's link leads to. */
 export interface InvitedRead {

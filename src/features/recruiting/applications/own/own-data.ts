@@ -2,7 +2,7 @@ import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callDates, type CallDates } from "../../listing/data";
 import { listingSchema } from "../../listing/schema";
-import { newestDocument, storedPattern } from "@/features/patterns/data";
+import { designerOfPattern, newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import { invitationState, type InvitationState } from "@/features/calls/tester-status";
 import { database } from "@/server/database";
@@ -77,7 +77,7 @@ const SELECTED = {
       listing: { select: { publishedAt: true, document: true } },
       pattern: {
         select: {
-          memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
+          memberships: designerOfPattern,
           revisions: newestDocument,
         },
       },
