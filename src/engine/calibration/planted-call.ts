@@ -3,10 +3,16 @@ import { causeCandidates, type Candidate } from "../gaps";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "../revision";
 import { seededRandom, type SeededRandom } from "../seeded-random";
-import { drawTruth, simulateCall, type PatternSds, type PlantedEntryError } from "../simulation";
+import {
+  drawTruth,
+  simulateCall,
+  type PatternSds,
+  type PlantedEntryError,
+  type SimulationChoices,
+} from "../simulation";
 
 /** How many testers of each size report. */
-export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost";
+export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost" | { readonly each: number };
 
 /** What is wrong with the pattern of a simulated call. */
 export type Fault = "drawn" | "nothing" | "cause" | "cause and small errors";
@@ -30,6 +36,8 @@ export interface PlantedCall {
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;
+  /** What the call was simulated by, so that more testers can be added to it. */
+  readonly choices: SimulationChoices;
 }
 
 /** Effect of a planted cause on its most affected cell, in tolerances (docs/method.md#calibration). */
@@ -57,9 +65,7 @@ export function plantedCall(given: {
 }): PlantedCall {
   const { pattern, design, fault, entryErrorShare, seed } = given;
   const random = seededRandom(seed);
-  const patternSds = drawPatternSds(fault, random);
-  const driftSd = MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal());
-  const readingSd = MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal());
+  const { patternSds, driftSd, readingSd } = drawSpreads(fault, random);
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
@@ -69,7 +75,7 @@ export function plantedCall(given: {
     const p = pattern.measurements.findIndex(({ id }) => id === measurement);
     return (errors[s * count + p] ?? 0) * (pattern.measurements[p]?.toleranceCm ?? 1);
   };
-  const simulated = simulateCall({
+  const choices: SimulationChoices = {
     pattern,
     real,
     cellErrorCm,
@@ -86,9 +92,22 @@ export function plantedCall(given: {
       yarnRatio: 4.6,
     },
     seed: seed + 1,
-  });
+  };
+  const simulated = simulateCall(choices);
   const truth = gapsBetween(pattern, real).map((gap, cell) => gap + (errors[cell] ?? 0));
-  return { ...simulated, real, truth, errors, cause, patternSds, driftSd, readingSd };
+  return { ...simulated, choices, real, truth, errors, cause, patternSds, driftSd, readingSd };
+}
+
+/** The standard deviations of a call: those of drift and readings drawn from the priors, the pattern's as its fault has them. */
+export function drawSpreads(
+  fault: Fault,
+  random: SeededRandom,
+): Pick<PlantedCall, "patternSds" | "driftSd" | "readingSd"> {
+  return {
+    patternSds: drawPatternSds(fault, random),
+    driftSd: MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal()),
+    readingSd: MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal()),
+  };
 }
 
 function drawPatternSds(fault: Fault, random: SeededRandom): PatternSds {
@@ -131,6 +150,7 @@ function drawTesters(pattern: PatternDocument, design: Design, random: SeededRan
   }
   return Object.fromEntries(
     pattern.sizes.map(({ id }, index) => {
+      if (typeof design === "object") return [id, design.each];
       if (design === "3 a size") return [id, 3];
       if (design === "2–4 a size") return [id, 2 + random.below(3)];
       return [id, emptySizes.has(index) ? 0 : 1 + random.below(2)];

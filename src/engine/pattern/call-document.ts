@@ -22,15 +22,22 @@ const decisionSchema = z.enum(["keep", "set-aside"]);
 export const readingDecisionSchema = z.union([decisionSchema, z.strictObject({ use: positiveSchema })]);
 
 /** What was done to the fabric before it was measured: washed wet and laid out, steamed, washed and dried by machine, nothing. */
-const blockingSchema = z.enum(["wet", "steamed", "machine-washed", "none"]);
+export const blockingSchema = z.enum(["wet", "steamed", "machine-washed", "none"]);
 
-const swatchSchema = z.strictObject({
-  fabric: idSchema,
-  toolMm: positiveSchema,
+/** Stitches counted over a width, and rows over a height. */
+const countedShape = {
   stitches: positiveSchema,
   acrossCm: positiveSchema,
   rows: positiveSchema,
   alongCm: positiveSchema,
+};
+
+const swatchSchema = z.strictObject({
+  fabric: idSchema,
+  toolMm: positiveSchema,
+  ...countedShape,
+  /** The same swatch before it was blocked. */
+  before: z.strictObject(countedShape).optional(),
   washed: z.boolean(),
   blocking: blockingSchema.optional(),
   on: z.enum(["swatch", "garment"]).optional(),
@@ -107,6 +114,7 @@ export const callSchema = z.strictObject({
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
 export type Tester = CallDocument["testers"][number];
 export type Swatch = Tester["swatches"][number];
+export type CountedGauge = Pick<Swatch, "stitches" | "acrossCm" | "rows" | "alongCm">;
 export type Reading = Tester["readings"][number];
 export type Places = CallDocument["places"];
 export type Decision = z.infer<typeof decisionSchema>;

@@ -15,9 +15,11 @@ export {
   type Size,
   type Term,
   type Tie,
+  type WorkedLength,
   countsOfTerm,
 } from "./pattern-document";
 export {
+  blockingSchema,
   CALL_FORMAT,
   CALL_FORMAT_2,
   callSchema,
@@ -25,6 +27,7 @@ export {
   readingDecisionSchema,
   testerSchema,
   type CallDocument,
+  type CountedGauge,
   type Decision,
   type Places,
   type Reading,
