@@ -24,6 +24,7 @@ export const cellSchema: z.ZodType<Cell> = z.strictObject({
   chanceOff: numberOrNull,
   verdict: z.enum(["holds", "off", "leaning", "unsettled"]).nullable(),
   testersToSettle: numberOrNull,
+  chanceWithThree: numberOrNull.optional(),
 });
 
 /** The keys of a `Cause` but its rivals. */
