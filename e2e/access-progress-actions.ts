@@ -65,6 +65,11 @@ export const PROGRESS_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId: formKey }) => ({ form: { callId, formKey } }),
     answers: { ...EDITS, editor: "/calls/[id]/set-up", owner: "/calls/[id]/set-up" },
   },
+  // It follows no other test.
+  "testing/again/again-actions.ts setCountsEarlier": {
+    sends: ({ callId }) => ({ form: { callId, counts: "yes" } }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
   "testing/again/again-actions.ts inviteEarlier": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, days: "7" } }),
     answers: { ...EDITS, editor: "/calls/[id]/progress", owner: "/calls/[id]/progress" },

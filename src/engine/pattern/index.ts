@@ -26,6 +26,7 @@ export {
   testerSchema,
   type CallDocument,
   type Decision,
+  type EarlierCall,
   type Places,
   type Reading,
   type ReadingDecision,

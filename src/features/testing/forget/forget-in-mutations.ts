@@ -50,7 +50,8 @@ export async function forgetTesterIn(transaction: Connection, whose: TesterToFor
     },
   });
   // Nothing that was computed with their numbers is shown until it has been computed again.
-  await transaction.analysis.deleteMany({ where: { callId } });
+  const counting = { countsEarlier: true, pattern: { calls: { some: { id: callId } } } };
+  await transaction.analysis.deleteMany({ where: { OR: [{ callId }, { call: counting }] } });
   await raiseCallVersion(transaction, callId);
 }
 
