@@ -65,6 +65,8 @@ export const PROGRESS_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId: formKey }) => ({ form: { callId, formKey } }),
     answers: { ...EDITS, editor: "/calls/[id]/set-up", owner: "/calls/[id]/set-up" },
   },
+  // None stands for the whole garment.
+  "testing/again/again-actions.ts choosePieces": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   // It follows no other test.
   "testing/again/again-actions.ts setCountsEarlier": {
     sends: ({ callId }) => ({ form: { callId, counts: "yes" } }),

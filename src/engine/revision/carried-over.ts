@@ -1,4 +1,4 @@
-import { countsOfTerm, type FlatTerm, type Measurement, type PatternDocument, type Size, type Term } from "../pattern";
+import { countsOfTerm, lengthsOfTerm, type Measurement, type PatternDocument, type Size } from "../pattern";
 
 /** What reports made under an earlier pattern can be compared with in a later one. */
 export interface CarriedOver {
@@ -48,13 +48,4 @@ function workedIn(pattern: PatternDocument): ReadonlySet<string> {
 function countKey({ counts }: PatternDocument, id: string): string {
   const count = counts.find((one) => one.id === id);
   return `${id} ${count?.fabric ?? ""} ${count?.direction ?? ""}`;
-}
-
-function lengthsOfTerm(term: Term): string[] {
-  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(lengthOf);
-  return lengthOf(term);
-}
-
-function lengthOf(term: FlatTerm): string[] {
-  return "length" in term ? [term.length] : [];
 }

@@ -1,5 +1,6 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
+import { patternOfPieces } from "@/engine/pattern";
 import { callEditScope, callScope, type CallAccess } from "@/features/calls/access";
 import { createCall, lockOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
@@ -54,6 +55,23 @@ export async function countEarlier(access: CallAccess, isCounted: boolean): Prom
     });
     if (count === 0) throw new AppError("not-found");
     await raiseCallVersion(transaction, access.callId);
+  });
+}
+
+/**
+ * Chooses the pieces of the newest revision that the testers of a call make; all or none of them for the whole garment.
+ *
+ * @throws {AppError} "closed"; "changed-meanwhile" where nothing could be measured on them.
+ */
+export async function storePieces(access: CallAccess, pieces: readonly string[]): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const { document } = await latestRevision(access.pattern, transaction);
+    const chosen = document.pieces.flatMap(({ id }) => (pieces.includes(id) ? [id] : []));
+    if (patternOfPieces(document, chosen).measurements.length === 0)
+      throw new AppError("changed-meanwhile", "No measurement is made of these pieces alone. Choose others, or more.");
+    const isWhole = chosen.length === document.pieces.length;
+    await transaction.call.update({ where: callEditScope(access), data: { pieces: isWhole ? [] : chosen } });
   });
 }
 

@@ -1,5 +1,6 @@
 import "server-only";
 import { mostTesters } from "@/engine/places";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { designerOfPattern, storedPattern } from "@/features/patterns/data";
@@ -17,6 +18,8 @@ export interface InvitedRead {
   readonly accountId: string | null;
   readonly sizeLabel: string;
   readonly patternName: string;
+  /** The pieces that they make, where it is not the whole garment. */
+  readonly pieces: string | null;
   readonly craft: "crochet" | "knitting";
   readonly callId: string;
   readonly callTitle: string;
@@ -49,6 +52,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     name: contact?.name ?? null,
     sizeLabel: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
     patternName: pattern.name,
+    pieces: piecesWords(pattern, call.pieces),
     craft: pattern.craft,
     callId: call.id,
     callTitle: call.title,
@@ -105,6 +109,7 @@ const INVITED = {
       id: true,
       title: true,
       status: true,
+      pieces: true,
       listing: listingDays,
       pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },

@@ -21,7 +21,7 @@ export function originalWords(
 ): OwnWords {
   return changeableWords(
     originalMessage(kind, {
-      ...{ testerId: "", name: "[name]", title, hasApplied: true, pattern, size: "[size]", dates: null },
+      ...{ testerId: "", name: "[name]", title, hasApplied: true, pattern, size: "[size]", pieces: null, dates: null },
       ...{ timeZone: "UTC", expiresAt: null, ownLink: { path: "/" } },
     }),
   );

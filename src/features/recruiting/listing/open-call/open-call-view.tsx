@@ -6,6 +6,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { Fold } from "@/ui/fold";
+import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import type { OpenCallPage } from "../loaders";
@@ -49,6 +50,11 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
       actions={apply}
     >
       <OpenCallState page={page} />
+      {listing.pieces === null ? null : (
+        <Notice title={`This test is of a part of the garment: ${listing.pieces}`}>
+          <p>Testers swatch, make and measure nothing else.</p>
+        </Notice>
+      )}
       <div className="mb-10 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
         <div className="grid gap-6">
           {document.gives === "" ? null : (
