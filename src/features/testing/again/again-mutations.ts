@@ -5,8 +5,7 @@ import { callEditScope, callScope, type CallAccess } from "@/features/calls/acce
 import { createCall, lockOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
 import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
-import { offerContent } from "@/features/recruiting/invitations/offer-computed";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { writeOffers } from "@/features/recruiting/invitations/offer-mail-mutations";
 import type { TypedListing } from "@/features/recruiting/listing/schema";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
@@ -109,7 +108,7 @@ export async function inviteAgain(access: CallAccess, { testerIds, expiresAt }: 
       });
     }
     const testers = { id: { in: invited.map(({ newId }) => newId) }, call: callEditScope(access) };
-    await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
+    await writeOffers(transaction, testers);
     return invited.length;
   });
 }
