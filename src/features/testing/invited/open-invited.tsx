@@ -52,6 +52,7 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
         <h2 className="mb-4">Your answer</h2>
         <AcceptForm
           link={link}
+          agreement={invited.agreement}
           craft={invited.craft}
           unit={invited.unit}
           terms={invited.terms}
