@@ -73,7 +73,7 @@ const RECORD = {
   readAnswers: { select: { answeredAt: true, question: { select: { asks: true } } } },
   photos: {
     orderBy: { createdAt: "asc" },
-    select: { id: true, view: true, note: true, width: true, height: true, createdAt: true },
+    select: { id: true, view: true, note: true, width: true, height: true, createdAt: true, shownSince: true },
   },
   photoConsents: { select: { use: true, givenAt: true } },
   messages: {

@@ -25,6 +25,8 @@ interface OpenCallViewProps {
   readonly size: Size | undefined;
   /** The designer's photos of their sample; null if there are none. */
   readonly photos: ReactNode;
+  /** Testers' photos that the designer shows; null if there are none. */
+  readonly testerPhotos: ReactNode;
   /** A drawing of the garment, if there is one. */
   readonly drawing: ReactNode;
   /** How much yarn the shown size needs; null if it is not known yet. */
@@ -32,7 +34,7 @@ interface OpenCallViewProps {
 }
 
 /** The public page of a tester call. */
-export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCallViewProps) {
+export function OpenCallView({ page, unit, size, photos, testerPhotos, drawing, yarn }: OpenCallViewProps) {
   const { listing, application } = page;
   const { callId, pattern, document } = listing;
   const mayApply = listing.taking === "open" && application === null;
@@ -69,6 +71,7 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
         {photos === null ? drawing : <div className="max-lg:order-first">{photos}</div>}
       </div>
       {size === undefined ? null : <Sizes {...{ listing, size, unit, yarn }} />}
+      {testerPhotos}
       <ListingText title="About this test" text={document.introduction} />
       <ListingText title="What you do" text={document.asks} />
       <ListingText title="Needle or hook" text={document.tools} />
