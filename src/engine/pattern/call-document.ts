@@ -15,6 +15,7 @@ export const CALL_FORMAT = "sizewright/call@1";
 /** As `CALL_FORMAT`; a reading can have another value that is used in its place, and a report says more about how it came about. */
 export const CALL_FORMAT_2 = "sizewright/call@2";
 export const MAX_TESTERS = 20_000;
+const MAX_EARLIER_CALLS = 40;
 
 const decisionSchema = z.enum(["keep", "set-aside"]);
 
@@ -103,15 +104,25 @@ const placeSchema = z.strictObject({ least: wholeSchema, wanted: wholeSchema, mo
 
 export const placesSchema = byId(placeSchema);
 
-/** Schema of the call document in JSON; references are checked by `callFaults`. */
-export const callSchema = z.strictObject({
+/** A call without those before it. */
+const earlierCallSchema = z.strictObject({
   format: z.enum([CALL_FORMAT, CALL_FORMAT_2]),
   pattern: patternSchema,
   places: placesSchema,
   testers: z.array(testerSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} testers.` }),
 });
 
+/** Schema of the call document in JSON; references are checked by `callFaults`. */
+export const callSchema = earlierCallSchema.extend({
+  /** Earlier tests of the same pattern, each with the pattern that its testers worked from: their reports count too. */
+  calls: z
+    .array(earlierCallSchema)
+    .max(MAX_EARLIER_CALLS, { error: `must hold at most ${MAX_EARLIER_CALLS} earlier calls.` })
+    .optional(),
+});
+
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
+export type EarlierCall = DeepReadonly<z.infer<typeof earlierCallSchema>>;
 export type Tester = CallDocument["testers"][number];
 export type Swatch = Tester["swatches"][number];
 export type CountedGauge = Pick<Swatch, "stitches" | "acrossCm" | "rows" | "alongCm">;

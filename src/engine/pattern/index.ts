@@ -29,6 +29,7 @@ export {
   type CallDocument,
   type CountedGauge,
   type Decision,
+  type EarlierCall,
   type Places,
   type Reading,
   type ReadingDecision,
@@ -55,6 +56,7 @@ export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
 export { cmOfSize, ownValue } from "./own-value";
+export { lengthsOfTerm, patternOfPieces } from "./pattern-of-pieces";
 export { withCounts } from "./with-counts";
 export {
   documentParts,
