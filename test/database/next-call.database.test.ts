@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { earlierTesters, followedCall, testedRevision } from "../../src/features/testing/again/again-data";
 import { inviteAgain, startNextCall } from "../../src/features/testing/again/again-mutations";
+import { agreements } from "@/features/recruiting/listing/edited-data";
 import { nextListing } from "@/features/recruiting/listing/next-listing-computed";
 import { readInvited } from "../../src/features/testing/invited/invited-data";
 import { acceptInvited } from "../../src/features/testing/invited/invited-mutations";
@@ -110,6 +111,10 @@ it("asks those who come again to agree to its agreement, and holds them to the n
   expect(row).toMatchObject({ agreementVersion: 2, agreedAt: expect.any(Date) as Date });
   const access = { testerId, callId: second.callId, accountId: null, linkVersion: row.linkVersion } as TesterAccess;
   expect(await agreedSharing(access)).toMatchObject({ finishedPhotos: "release", isReleased: false });
+  expect((await agreements(second)).map(({ version, many, binds }) => [version, many, binds])).toEqual([
+    [2, 1, ["Bea"]],
+    [1, 0, []],
+  ]);
   await expect(
     database().agreement.delete({ where: { callId_version: { callId: second.callId, version: 2 } } }),
   ).rejects.toThrow();

@@ -53,7 +53,8 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
       version: true,
       text: true,
       createdAt: true,
-      _count: { select: { applications: { where: { withdrawnAt: null } } } },
+      _count: { select: { applications: { where: { withdrawnAt: null } }, testers: true } },
+      testers: { orderBy: { position: "asc" }, take: MAX_NAMED, select: { contact: { select: { name: true } } } },
       applications: {
         where: { withdrawnAt: null },
         orderBy: { position: "asc" },
@@ -62,10 +63,10 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
       },
     },
   });
-  return rows.map(({ applications, _count, ...row }) => ({
+  return rows.map(({ applications, testers, _count, ...row }) => ({
     ...row,
-    many: _count.applications,
-    binds: applications.map(({ contact }) => contact?.name ?? null),
+    many: _count.applications + _count.testers,
+    binds: [...applications, ...testers].slice(0, MAX_NAMED).map(({ contact }) => contact?.name ?? null),
   }));
 }
 

@@ -101,7 +101,7 @@ function SheetEntry({ photo, callId, mayEdit }: SheetEntryProps) {
         <OneButtonForm
           action={setShown}
           sends={{ callId, photoId, isShown: isShown ? "no" : "yes" }}
-          button={isShown ? "Take off the page" : "Show on the pattern’s page"}
+          button={isShown ? "Take off the page" : "Show on the page"}
           waiting="One moment …"
           about={`${VIEW_LABELS[view]}, by ${name}`}
           look="plain"

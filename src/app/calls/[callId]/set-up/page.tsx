@@ -68,11 +68,11 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
         mayEdit={mayEdit && isOpen}
         {...listingFormContent(revision.document, { listing, unit: viewer.unit })}
       />
-      {followed !== null && mayEdit && isOpen && pieces.length > 1 ? (
-        <PiecesForm callId={callId} pieces={pieces} />
-      ) : null}
       {followed === null ? null : (
-        <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
+        <div className="mt-12">
+          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
+          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
+        </div>
       )}
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>
