@@ -18,6 +18,10 @@ test("blocking, the yarn's name, strands and preferred fit are told on the way a
   await unfold(page, /^Blocking: not answered/);
   await page.getByRole("group", { name: "How the swatch was blocked" }).getByText("steamed").click();
   await expect(page.getByText("Blocking: steamed")).toBeVisible();
+  await unfold(page, /^Before blocking: not counted/);
+  await page.getByLabel("Unblocked stitches").fill("22");
+  await page.getByLabel("Unblocked rows").fill("31.5");
+  await expect(page.getByText("Before blocking: 22 stitches, 31.5 rows")).toBeVisible();
   await openStep(page, "Measurements");
   await unfold(page, /^Blocking: not answered/);
   await page.getByRole("group", { name: "How the garment was blocked" }).getByText("wet").click();
@@ -46,7 +50,7 @@ test("blocking, the yarn's name, strands and preferred fit are told on the way a
   await signInByCookie(context, tester.designer);
   await page.goto(`/calls/${tester.callId}/progress/${tester.testerId}`);
   await expect(page.getByText(differs)).toBeVisible();
-  await expect(page.getByText(/washed; steamed/)).toBeVisible();
+  await expect(page.getByText(/washed; steamed; before blocking 22 stitches.*, 31.5 rows/)).toBeVisible();
   await expect(page.getByText(/Invented DK, moss; 2 strands held together/)).toBeVisible();
   await expect(page.getByRole("region", { name: "How they like it" })).toContainText("closer");
 });

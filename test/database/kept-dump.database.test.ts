@@ -13,7 +13,14 @@ function inOneOrder(pages: unknown) {
 }
 
 /** What a later engine calculates otherwise on purpose: which testers settle a cell, and the yarn of makers at their own gauge. */
-const CALCULATED_OTHERWISE = new Set(["testersToSettle", "chanceWithThree", "upperMetres", "publishMetres", "balls"]);
+const CALCULATED_OTHERWISE = new Set([
+  "testersToSettle",
+  "chanceWithThree",
+  "expectedMetres",
+  "upperMetres",
+  "publishMetres",
+  "balls",
+]);
 
 function withoutNewRules(pages: unknown): unknown {
   const json = JSON.stringify(pages, (name, member: unknown) => (CALCULATED_OTHERWISE.has(name) ? undefined : member));
