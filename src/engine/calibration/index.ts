@@ -1,2 +1,2 @@
 export { calibrate, type Calibration } from "./calibrate";
-export { plantedCall, type Design, type Fault } from "./planted-call";
+export { plantedCall, type Design, type Fault, type Trouble } from "./planted-call";

@@ -34,6 +34,7 @@ function blockOnGauge(index: PatternIndex, size: Size): Block {
       toleranceCm: measurement.toleranceCm,
       gapCm: 0,
       split: measure(index, measurement, working),
+      isSure: true,
     };
   });
   const fabrics = index.pattern.fabrics.map((fabric) => {
