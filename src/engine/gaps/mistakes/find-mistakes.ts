@@ -114,7 +114,7 @@ function readingMistakes({ sds, shares }: Search, { block, seen }: OneBlock, { p
     chances[row] = chance;
     variances[row] = variance - honestVariance;
     logDensities[row] = logDensity;
-    logCorrection += logDensity - logNormal(missed, predictedVariance + seenVariance);
+    logCorrection += correction(logDensity, logNormal(missed, predictedVariance + seenVariance));
   }
   return { chances, variances, logDensities, logCorrection };
 }
@@ -143,9 +143,14 @@ function swatchMistakes({ sds, shares }: Search, { block, seen }: OneBlock, { pr
     });
     chances[which] = found.chance;
     variances[which] = found.variance - honestVariance;
-    logCorrection += found.logDensity - logNormal(missed, predictedVariance + seenVariance);
+    logCorrection += correction(found.logDensity, logNormal(missed, predictedVariance + seenVariance));
   });
   return { chances, variances, logCorrection };
+}
+
+function correction(withMistakes: number, asSeen: number): number {
+  const more = withMistakes - asSeen;
+  return Number.isFinite(more) ? more : 0;
 }
 
 /** Whether not single readings but all of a tester's are wrong; looked at only where they miss what others say by more than usual. */

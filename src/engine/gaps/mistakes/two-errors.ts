@@ -12,6 +12,8 @@ interface TwoErrors {
 /**
  * What is to be believed of it once seen.
  *
+ * Numbers that double precision cannot hold say nothing: it stays honest.
+ *
  * @returns the chance that it is a mistake; the single variance under which a normal error would move the prediction as far as the two
  *   errors do; and the log density of what was missed under both together.
  * @see Minka 2001, Expectation propagation, for the cavity; the variance matches the tilted mean, so that it is never negative.
@@ -23,6 +25,7 @@ export function twoErrors({ missed, predictedVariance, honestVariance, wrongVari
   const logWrong = Math.log(prior) + logNormal(missed, wrong);
   const chance = 1 / (1 + Math.exp(logHonest - logWrong));
   const precision = (1 - chance) / honest + chance / wrong;
+  if (!Number.isFinite(1 / precision)) return { chance: 0, variance: honestVariance, logDensity: 0 };
   return {
     chance,
     variance: Math.max(honestVariance, 1 / precision - predictedVariance),
