@@ -40,6 +40,8 @@ export default defineConfig({
           include: [DATABASE_TESTS],
           globalSetup: ["test/database/global-setup.ts"],
           setupFiles: ["test/database/file-database.ts"],
+          // What they import is loaded once a process: its databases and settings are those of the file that runs.
+          isolate: false,
           // On 2 cores Vitest would run one file at a time, and these wait for the database half of their time.
           maxWorkers: 2,
           testTimeout: 30_000,

@@ -65,6 +65,13 @@ export const PROGRESS_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId: formKey }) => ({ form: { callId, formKey } }),
     answers: { ...EDITS, editor: "/calls/[id]/set-up", owner: "/calls/[id]/set-up" },
   },
+  // None stands for the whole garment.
+  "testing/again/again-actions.ts choosePieces": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  // It follows no other test.
+  "testing/again/again-actions.ts setCountsEarlier": {
+    sends: ({ callId }) => ({ form: { callId, counts: "yes" } }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
   "testing/again/again-actions.ts inviteEarlier": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, days: "7" } }),
     answers: { ...EDITS, editor: "/calls/[id]/progress", owner: "/calls/[id]/progress" },

@@ -56,6 +56,11 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, withdrawalId }) => ({ form: { callId, withdrawalId } }),
     answers: EDITS,
   },
+  // No such photo.
+  "testing/photos/photo-actions.ts setShown": {
+    sends: ({ callId }) => ({ form: { callId, photoId: randomUUID(), isShown: "no" } }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
   "testing/thanks/thanks-actions.ts noteReward": {
     sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId, step: "named" } }),
     answers: EDITS,

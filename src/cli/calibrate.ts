@@ -4,6 +4,7 @@ import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
+import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
   readonly name: string;
@@ -61,36 +62,58 @@ const FIGURES = "test/figures";
 await main(process.argv.slice(2));
 
 /**
- * `calibrate [CALLS] [PART OF A SCENARIO'S NAME]`: prints the table; keeps it where every scenario ran on 400 calls or more.
+ * `calibrate [CALLS] [PART OF A SCENARIO'S NAME, OR A TABLE OF PROMISES]`: prints the tables; keeps a table of promises, and
+ * that of the scenarios if all of them ran, where it ran on 400 calls or more.
  *
  * Several scenarios run side by side, each in a process of its own.
  */
-async function main([callsText, part = ""]: readonly string[]): Promise<void> {
-  const calls = Number(callsText ?? USUAL_CALLS);
-  if (!Number.isInteger(calls) || calls < 1) {
-    process.stderr.write("calibrate: the number of calls should be a whole number above 0.\n");
+async function main(args: readonly string[]): Promise<void> {
+  const { calls, part } = choicesOf(args);
+  const chosen = SCENARIOS.filter(({ name }) => name.includes(part));
+  if (!Number.isInteger(calls) || calls < 1 || (chosen.length === 0 && !isPromise(part))) {
+    process.stderr.write(
+      "calibrate: takes a number of calls above 0, and a part of a scenario’s name or a table of promises.\n",
+    );
     process.exitCode = 2;
     return;
   }
-  const chosen = SCENARIOS.filter(({ name }) => name.includes(part));
+  if (isPromise(part)) return keepPromises(part, calls);
   if (chosen.length === 1 && chosen[0]) {
     process.stdout.write(`${describe(chosen[0], calibrate({ ...chosen[0], calls, seed: SEED }))}\n`);
     return;
   }
   process.stdout.write(`${heading(calls)}\n`);
-  const table = `${heading(calls)}\n${(await sideBySide(chosen, calls)).join("")}`;
+  const names = chosen.map(({ name }) => name);
+  const printed = await sideBySide(part === "" ? [...names, ...PROMISE_NAMES] : names, calls);
   if (part !== "" || calls < USUAL_CALLS) return;
+  write("calibration.txt", `${heading(calls)}\n${printed.slice(0, names.length).join("")}`);
+}
+
+/** The number of calls may be left out. */
+function choicesOf([first = "", second = ""]: readonly string[]): { readonly calls: number; readonly part: string } {
+  if (first === "") return { calls: USUAL_CALLS, part: "" };
+  const calls = Number(first);
+  return Number.isNaN(calls) ? { calls: USUAL_CALLS, part: first } : { calls, part: second };
+}
+
+function keepPromises(name: PromiseName, calls: number): void {
+  const table = PROMISES[name](calls);
+  process.stdout.write(`${table}\n`);
+  if (calls >= USUAL_CALLS) write(`calibration-${name}.txt`, table);
+}
+
+function write(file: string, table: string): void {
   mkdirSync(FIGURES, { recursive: true });
-  writeFileSync(`${FIGURES}/calibration.txt`, table);
+  writeFileSync(`${FIGURES}/${file}`, table);
 }
 
 /** Runs as many scenarios at once as there are processors; what each printed, in the order of the scenarios. */
-async function sideBySide(scenarios: readonly Scenario[], calls: number): Promise<string[]> {
+async function sideBySide(names: readonly string[], calls: number): Promise<string[]> {
   const printed: string[] = [];
-  const waiting = [...scenarios.entries()];
+  const waiting = [...names.entries()];
   const worker = async () => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const [index, { name }] = next;
+      const [index, name] = next;
       printed[index] = await apart(name, calls);
       process.stdout.write(printed[index]);
     }

@@ -49,12 +49,15 @@ const checkedSchema = environmentSchema.refine(
 
 export type Environment = z.infer<typeof environmentSchema>;
 
-let checked: Environment | undefined;
+const NAMES = Object.keys(environmentSchema.shape);
 
-/** Settings of the process, checked once. @throws {Error} that names every setting that is missing or wrong. */
+let checked: { readonly given: string; readonly environment: Environment } | undefined;
+
+/** Settings of the process, checked when they change. @throws {Error} that names every setting that is missing or wrong. */
 export function environment(): Environment {
-  checked ??= read();
-  return checked;
+  const given = NAMES.map((name) => process.env[name]).join("\0");
+  if (checked?.given !== given) checked = { given, environment: read() };
+  return checked.environment;
 }
 
 function read(): Environment {

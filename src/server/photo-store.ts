@@ -3,20 +3,24 @@ import { mkdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { Transform } from "node:stream";
 import { pipeline } from "node:stream/promises";
-import { environment } from "./environment";
+import { environment, type Environment } from "./environment";
 import { photosInBucket } from "./photo-bucket";
 import { deleteFilesBefore, PRIVATE_FILE, PRIVATE_FOLDER, photosOnDisk } from "./photo-disk";
 import type { PhotoFiles } from "./photo-files";
 
 export class TooManyBytes extends Error {}
 
-let opened: Promise<PhotoFiles> | undefined;
+const opened = new WeakMap<Environment, Promise<PhotoFiles>>();
 
 /** The bucket that the settings name, else a folder. */
 function files(): Promise<PhotoFiles> {
-  const { PHOTOS_URL } = environment();
-  opened ??= PHOTOS_URL === undefined ? Promise.resolve(photosOnDisk(photosFolder())) : photosInBucket(PHOTOS_URL);
-  return opened;
+  const settings = environment();
+  const known = opened.get(settings);
+  if (known !== undefined) return known;
+  const { PHOTOS_URL } = settings;
+  const made = PHOTOS_URL === undefined ? Promise.resolve(photosOnDisk(photosFolder())) : photosInBucket(PHOTOS_URL);
+  opened.set(settings, made);
+  return made;
 }
 
 function photosFolder(): string {

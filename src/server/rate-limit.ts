@@ -1,5 +1,6 @@
 import "server-only";
 import { createHash } from "node:crypto";
+import type { Pool } from "pg";
 import { RateLimiterPostgres, RateLimiterRes } from "rate-limiter-flexible";
 import { pool } from "./database";
 import { AppError } from "./errors";
@@ -11,14 +12,17 @@ export interface Limit {
   readonly withinSeconds: number;
 }
 
-// One per limit, because each removes expired rows from the table from time to time.
-const limiters = new Map<string, RateLimiterPostgres>();
+// One per limit and pool, because each removes expired rows from the table from time to time.
+const limiters = new WeakMap<Pool, Map<string, RateLimiterPostgres>>();
 
 function limiter({ name, tries, withinSeconds }: Limit): RateLimiterPostgres {
-  const known = limiters.get(name);
+  const storeClient = pool();
+  const ofPool = limiters.get(storeClient) ?? new Map<string, RateLimiterPostgres>();
+  limiters.set(storeClient, ofPool);
+  const known = ofPool.get(name);
   if (known !== undefined) return known;
   const made = new RateLimiterPostgres({
-    storeClient: pool(),
+    storeClient,
     storeType: "pool",
     tableName: "rate_limit",
     tableCreated: true,
@@ -26,7 +30,7 @@ function limiter({ name, tries, withinSeconds }: Limit): RateLimiterPostgres {
     points: tries,
     duration: withinSeconds,
   });
-  limiters.set(name, made);
+  ofPool.set(name, made);
   return made;
 }
 

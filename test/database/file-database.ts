@@ -11,6 +11,12 @@ process.on("warning", ({ name, message }) => {
   if (name === "DeprecationWarning" && message.includes("client.query()")) warnings.push(message);
 });
 
+// A file sets its own before its tests: what the file before it set is gone.
+for (const name of [
+  ...["SIZEWRIGHT_FOLDER", "SMTP_URL", "MAIL_FROM", "OPERATOR_EMAIL", "DKIM_KEY_FILE", "DKIM_SELECTOR", "PHOTOS_URL"],
+])
+  delete process.env[name];
+
 /** Every test file gets a fresh database, and the server's modules find it where they look. */
 beforeAll(async () => {
   own = await copiedDatabase(inject("templateUrl"), "template");
@@ -26,6 +32,8 @@ beforeAll(async () => {
 afterAll(async () => {
   await database().$disconnect();
   await pool().end();
+  globalThis.sizewrightDatabase = undefined;
+  globalThis.sizewrightPool = undefined;
   await own.drop();
   expect(warnings).toEqual([]);
 });

@@ -12,6 +12,14 @@ function inOneOrder(pages: unknown) {
   return { ...rest, fit: fit.map((answer) => canonicalJson(answer)).toSorted() };
 }
 
+/** What a later engine calculates otherwise on purpose: which testers settle a cell, and the yarn of makers at their own gauge. */
+const CALCULATED_OTHERWISE = new Set(["testersToSettle", "chanceWithThree", "upperMetres", "publishMetres", "balls"]);
+
+function withoutNewRules(pages: unknown): unknown {
+  const json = JSON.stringify(pages, (name, member: unknown) => (CALCULATED_OTHERWISE.has(name) ? undefined : member));
+  return JSON.parse(json);
+}
+
 /** Tables that a later migration gave another name. */
 const RENAMED: Readonly<Record<string, string>> = { late_save: "conflicting_draft", opening: "listing" };
 
@@ -40,6 +48,7 @@ describe("a database that an earlier version filled", () => {
     const now = await resultsOf(callId);
     expect(now.evidence).toEqual(results.evidence);
     // One that had taken too long is tried again by every later engine.
-    if (results.analysis !== "stopped") expect(inOneOrder(now.analysis)).toEqual(inOneOrder(results.analysis));
+    if (results.analysis !== "stopped")
+      expect(withoutNewRules(inOneOrder(now.analysis))).toEqual(withoutNewRules(inOneOrder(results.analysis)));
   });
 });

@@ -9,11 +9,15 @@ import type { Viewer } from "@/server/viewer";
 import { earlierTesters, followedCall, testedRevision } from "../../src/features/testing/again/again-data";
 import { inviteAgain, startNextCall } from "../../src/features/testing/again/again-mutations";
 import { nextListing } from "@/features/recruiting/listing/next-listing-computed";
+import { readInvited } from "../../src/features/testing/invited/invited-data";
+import { acceptInvited } from "../../src/features/testing/invited/invited-mutations";
+import { agreedSharing } from "../../src/features/testing/photos/sharing-data";
 import { archiveCall } from "../../src/features/testing/progress/archive-mutations";
 import { closeCall } from "../../src/features/testing/progress/progress-mutations";
+import { listingDocument } from "../factories/listing";
 import { patternDocument } from "../factories/pattern";
 import { makeViewer } from "./make-account";
-import { held, inviteTo, makeCall, rowOf, WEEK } from "./invited-tester";
+import { CHOICES, held, inviteTo, makeCall, rowOf, WEEK } from "./invited-tester";
 import { typed } from "./typed-listing";
 
 const pattern = patternDocument();
@@ -84,6 +88,38 @@ it("invites those who are chosen again with the newest revision, once, and nobod
   expect(await isWornByChild(database(), access)).toBe(true);
   expect((await earlierTesters(second, pattern)).map(({ id }) => id)).toEqual([other]);
   expect(await testedRevision(second)).toBe(2);
+});
+
+it("asks those who come again to agree to its agreement, and holds them to the newest", async () => {
+  const second = await next();
+  const testerId = await inviteTo(second);
+  await database().listing.update({
+    where: { callId: second.callId },
+    data: { document: listingDocument(), publishedAt: new Date(), applyUntil: until() },
+  });
+  const agreement = { callId: second.callId, text: "Never the text.", finishedPhotos: "release" as const };
+  await database().agreement.create({ data: { ...agreement, version: 1 } });
+  const accept = async (agreed: number | null) =>
+    await acceptInvited(await held(testerId), { viewer: null, ...CHOICES, agreed });
+  expect((await readInvited(await held(testerId))).agreement).toEqual({ version: 1, text: "Never the text." });
+  await expect(accept(null)).rejects.toMatchObject({ code: "not-allowed" });
+  await database().agreement.create({ data: { ...agreement, version: 2, text: "Never any of it." } });
+  await expect(accept(1)).rejects.toMatchObject({ code: "changed-meanwhile" });
+  expect(await accept(2)).toBe(true);
+  const row = await rowOf(testerId);
+  expect(row).toMatchObject({ agreementVersion: 2, agreedAt: expect.any(Date) as Date });
+  const access = { testerId, callId: second.callId, accountId: null, linkVersion: row.linkVersion } as TesterAccess;
+  expect(await agreedSharing(access)).toMatchObject({ finishedPhotos: "release", isReleased: false });
+  await expect(
+    database().agreement.delete({ where: { callId_version: { callId: second.callId, version: 2 } } }),
+  ).rejects.toThrow();
+});
+
+it("asks nobody in a test that follows none", async () => {
+  const testerId = await inviteTo(first);
+  await database().agreement.create({ data: { callId: first.callId, version: 1, text: "Never the text." } });
+  expect((await readInvited(await held(testerId))).agreement).toBeNull();
+  expect(await acceptInvited(await held(testerId), { viewer: null, ...CHOICES })).toBe(true);
 });
 
 it("knows who is here already by their account", async () => {

@@ -99,6 +99,13 @@ async function report(access: TesterAccess, { marker, revisionId }: Work): Promi
     await database().report.create({
       data: { testerId, version, revisionId, document, typed: { yarn: marker }, idempotencyKey: randomUUID() },
     });
+  const reports = await database().report.findMany({ where: { testerId }, select: { id: true } });
+  await database().decision.createMany({
+    data: reports.map(({ id: reportId }) => ({
+      ...{ reportId, part: "readings" as const, position: 0, decision: "keep" as const },
+      ...{ usedCm: 100, reason: `said ${marker}`, decidedAt: new Date() },
+    })),
+  });
 }
 
 /** What they wrote and were asked; the answered question says nothing of them, for it stays. */

@@ -1,4 +1,4 @@
-import { parseReviseRequest, reviseCall } from "@/engine/revision";
+import { combinedCall, parseReviseRequest, reviseCall } from "@/engine/revision";
 import { highsSolver } from "@/solver/highs-solver";
 import type { Verb } from "../verb";
 
@@ -8,7 +8,8 @@ export const reviseVerb: Verb = {
   run: async (value) => {
     const parsed = parseReviseRequest(value);
     if (!parsed.ok) return parsed;
-    const revision = reviseCall(parsed.document, await highsSolver());
+    const { call } = combinedCall(parsed.document.call);
+    const revision = reviseCall({ ...parsed.document, call }, await highsSolver());
     switch (revision.status) {
       case "faults":
         return { ok: false, faults: revision.faults };

@@ -1,5 +1,6 @@
 import { screenOutliers } from "@/engine/gaps";
 import { parseCall } from "@/engine/pattern";
+import { combinedCall } from "@/engine/revision";
 import { yarnNeeds } from "@/engine/yarn";
 import type { Verb } from "../verb";
 
@@ -7,7 +8,8 @@ export const yarnVerb: Verb = {
   name: "yarn",
   summary: "takes a call; prints how much of each yarn to buy in every size",
   run: (value) => {
-    const call = parseCall(value);
-    return call.ok ? { ok: true, output: yarnNeeds(screenOutliers(call.document).call) } : call;
+    const parsed = parseCall(value);
+    if (!parsed.ok) return parsed;
+    return { ok: true, output: yarnNeeds(screenOutliers(combinedCall(parsed.document).call).call) };
   },
 };

@@ -11,10 +11,11 @@ import {
   type PatternSds,
   type PlantedEntryError,
   type PlantedMistake,
+  type SimulationChoices,
 } from "../simulation";
 
 /** How many testers of each size report. */
-export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost";
+export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost" | { readonly each: number };
 
 /** What is unusual about the testers and what they send. */
 export type Trouble = "none" | "2 % of readings wrong" | "one tester wholly wrong" | "rough noise" | "all 4 % tight";
@@ -43,6 +44,8 @@ export interface PlantedCall {
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;
+  /** What the call was simulated by, so that more testers can be added to it. */
+  readonly choices: SimulationChoices;
 }
 
 /** Effect of a planted cause on its most affected cell, in tolerances (docs/method.md#calibration). */
@@ -71,9 +74,7 @@ export function plantedCall(given: {
 }): PlantedCall {
   const { pattern, design, fault, entryErrorShare, trouble = "none", seed } = given;
   const random = seededRandom(seed);
-  const patternSds = drawPatternSds(fault, random);
-  const driftSd = MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal());
-  const readingSd = MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal());
+  const { patternSds, driftSd, readingSd } = drawSpreads(fault, random);
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
@@ -83,7 +84,7 @@ export function plantedCall(given: {
     const p = pattern.measurements.findIndex(({ id }) => id === measurement);
     return (errors[s * count + p] ?? 0) * (pattern.measurements[p]?.toleranceCm ?? 1);
   };
-  const simulated = simulateCall({
+  const choices: SimulationChoices = {
     pattern,
     real,
     cellErrorCm,
@@ -101,10 +102,11 @@ export function plantedCall(given: {
       yarnRatio: 4.6,
     },
     seed: seed + 1,
-  });
+  };
+  const simulated = simulateCall(choices);
   const truth = gapsBetween(pattern, real).map((gap, cell) => gap + (errors[cell] ?? 0));
   const sent = trouble === "one tester wholly wrong" ? withWrongTester(simulated, random) : simulated;
-  return { ...sent, real, truth, errors, cause, patternSds, driftSd, readingSd };
+  return { ...sent, choices, real, truth, errors, cause, patternSds, driftSd, readingSd };
 }
 
 const HABITS_IN_TROUBLE: Readonly<Record<Trouble, Partial<TesterHabits>>> = {
@@ -112,7 +114,7 @@ const HABITS_IN_TROUBLE: Readonly<Record<Trouble, Partial<TesterHabits>>> = {
   "2 % of readings wrong": { wrongReadingShare: 0.02 },
   "one tester wholly wrong": {},
   "rough noise": { roughDegrees: 4, roundCm: 0.5 },
-  "all 4 % tight": { tighter: 0.04 },
+  "all 4 % tight": { looseness: -0.04 },
 };
 const WHOLLY_WRONG = 0.1;
 
@@ -146,6 +148,18 @@ export function withoutMistakes({ call, mistakes }: PlantedCall): CallDocument {
     })),
   }));
   return { ...call, testers };
+}
+
+/** The standard deviations of a call: those of drift and readings drawn from the priors, the pattern's as its fault has them. */
+export function drawSpreads(
+  fault: Fault,
+  random: SeededRandom,
+): Pick<PlantedCall, "patternSds" | "driftSd" | "readingSd"> {
+  return {
+    patternSds: drawPatternSds(fault, random),
+    driftSd: MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal()),
+    readingSd: MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal()),
+  };
 }
 
 function drawPatternSds(fault: Fault, random: SeededRandom): PatternSds {
@@ -188,6 +202,7 @@ function drawTesters(pattern: PatternDocument, design: Design, random: SeededRan
   }
   return Object.fromEntries(
     pattern.sizes.map(({ id }, index) => {
+      if (typeof design === "object") return [id, design.each];
       if (design === "3 a size") return [id, 3];
       if (design === "2–4 a size") return [id, 2 + random.below(3)];
       return [id, emptySizes.has(index) ? 0 : 1 + random.below(2)];

@@ -82,6 +82,8 @@ const KEYS: Readonly<Record<string, string>> = {
   toolMm: "tool size in mm",
   settles: "settling",
   wornStretch: "worn stretch",
+  measured: "when it is measured",
+  growth: "growth by blocking",
   mayShrink: "may shrink",
   metresPerBall: "metres in a ball",
   gramsPerBall: "grams in a ball",

@@ -17,7 +17,7 @@ const LISTS = new Set([
   "yarns",
 ]);
 /** Optional members of an item, which can be left out on their own. */
-const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
+const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping", "growth"]);
 /** Leaving out a part may make others invalid, which are then left out too; no known chain is longer than this. */
 const MAX_ROUNDS = 8;
 

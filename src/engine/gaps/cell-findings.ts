@@ -1,7 +1,8 @@
-import { normalChance, normalQuantile } from "../distributions";
+import { normalQuantile } from "../distributions";
 import type { PatternDocument } from "../pattern";
 import type { Cell, Verdict } from "./gaps-output";
 import { mixtureChance, mixtureMoments, mixtureQuantile, type MixturePart } from "./model/mixture";
+import { settling } from "./testers-to-settle";
 import { verdictOf } from "./verdict";
 
 /** Ends of the 90 % interval. */
@@ -11,8 +12,10 @@ const UPPER = 0.95;
 export interface CellEstimate {
   readonly parts: readonly MixturePart[];
   readonly reports: number;
-  /** Variance with 1, 2, … more testers of the size, tolerances². */
+  /** Variance in the last fit with 0, 1, 2, … more testers of the size who measure it, tolerances². */
   readonly variancesWithMore: readonly number[];
+  /** Chance that a tester measures what they are asked to. */
+  readonly chanceReported: number;
 }
 
 /**
@@ -44,7 +47,9 @@ export function cellFindings(pattern: PatternDocument, estimates: readonly CellE
           highCm: mixtureQuantile(parts, UPPER, quantile) * tolerance,
           chanceOff,
           verdict,
-          testersToSettle: isSettled(verdict) ? null : testersToSettle(mean, estimate.variancesWithMore),
+          ...(isSettled(verdict)
+            ? { testersToSettle: null, chanceWithThree: null }
+            : settling({ ...estimate, mean, variance: sd ** 2 })),
         },
       ];
     }),
@@ -59,14 +64,4 @@ export function chanceBeyondOne(parts: readonly MixturePart[]): number {
 
 function isSettled(verdict: Verdict): boolean {
   return verdict === "off" || verdict === "holds";
-}
-
-/** How many more testers of the size would decide the verdict, if their results were like those so far. */
-function testersToSettle(gap: number, variances: readonly number[]): number | null {
-  const index = variances.findIndex((variance) => {
-    const sd = Math.sqrt(variance);
-    const chanceOff = normalChance((-1 - gap) / sd) + normalChance((gap - 1) / sd);
-    return isSettled(verdictOf({ gap, tolerance: 1, chanceOff }));
-  });
-  return index === -1 ? null : index + 1;
 }

@@ -13,6 +13,7 @@ import { gapReadings, type TesterGaps } from "./model/gap-readings";
 import { SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
 import { mixtureMoments, type MixturePart } from "./model/mixture";
 import { testerDrift, type Drift } from "./model/tester-drifts";
+import { nextTester } from "./model/next-tester";
 import { testerInformation } from "./model/tester-on-gauge";
 import { testerMistakes, type TesterMistakes } from "./mistakes/tester-mistakes";
 import { testerPlaces } from "./model/tester-places";
@@ -86,20 +87,23 @@ function reportsByCell({ pattern }: CallDocument, testers: readonly TesterGaps[]
 }
 
 function cellEstimates(
-  { pattern }: CallDocument,
+  call: CallDocument,
   given: { mixtures: readonly MixturePart[][]; reports: readonly number[]; search: CauseSearch },
 ): CellEstimate[] {
+  const { pattern } = call;
   const { mixtures, reports, search } = given;
+  const next = nextTester(call);
   const { groups } = surfacePosterior(search.fit.solution);
   return pattern.sizes.flatMap((size, s) => {
     const covariance = groups[s]?.covariance ?? new Float64Array();
-    const more = variancesWithMore(covariance, testerInformation(pattern, size, search.fit.sds));
+    const more = variancesWithMore(covariance, testerInformation(pattern, size, { sds: search.fit.sds, ...next }));
     return pattern.measurements.map((_, p) => {
       const cell = s * pattern.measurements.length + p;
       return {
         parts: mixtures[cell] ?? [],
         reports: reports[cell] ?? 0,
         variancesWithMore: more.map((variances) => variances[p] ?? Number.NaN),
+        chanceReported: next.chanceReported,
       };
     });
   });

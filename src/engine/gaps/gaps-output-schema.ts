@@ -37,6 +37,7 @@ export const cellSchema: z.ZodType<Cell> = z.strictObject({
   verdict: z.enum(["holds", "off", "leaning", "unsettled"]).nullable(),
   testersToSettle: numberOrNull,
   restsOn: z.array(carrierSchema).optional(),
+  chanceWithThree: numberOrNull.optional(),
 });
 
 /** The keys of a `Cause` but its rivals. */

@@ -20,7 +20,10 @@ export interface Cell {
   readonly highCm: number | null;
   readonly chanceOff: number | null;
   readonly verdict: Verdict | null;
+  /** As many more testers of the size settle the verdict in four cases in five; null where it is settled, or where thirty do not. */
   readonly testersToSettle: number | null;
+  /** Chance that three more settle it; null where it is settled, left out in results of before. */
+  readonly chanceWithThree?: number | null | undefined;
   /** Of a cell that is off or leaning; none where no single tester carries it. */
   readonly restsOn?: readonly Carrier[];
 }

@@ -1,7 +1,7 @@
 import type { Verdict } from "./gaps-output";
 
 /** Probability required for the verdicts "off" and "holds". */
-const MIN_PROBABILITY = 0.9;
+export const MIN_PROBABILITY = 0.9;
 
 /**
  * Verdict on a gap.

@@ -15,6 +15,7 @@ export const CALL_FORMAT = "sizewright/call@1";
 /** As `CALL_FORMAT`; a reading can have another value that is used in its place, and a report says more about how it came about. */
 export const CALL_FORMAT_2 = "sizewright/call@2";
 export const MAX_TESTERS = 20_000;
+const MAX_EARLIER_CALLS = 40;
 
 const decisionSchema = z.enum(["keep", "set-aside"]);
 
@@ -22,15 +23,22 @@ const decisionSchema = z.enum(["keep", "set-aside"]);
 export const readingDecisionSchema = z.union([decisionSchema, z.strictObject({ use: positiveSchema })]);
 
 /** What was done to the fabric before it was measured: washed wet and laid out, steamed, washed and dried by machine, nothing. */
-const blockingSchema = z.enum(["wet", "steamed", "machine-washed", "none"]);
+export const blockingSchema = z.enum(["wet", "steamed", "machine-washed", "none"]);
 
-const swatchSchema = z.strictObject({
-  fabric: idSchema,
-  toolMm: positiveSchema,
+/** Stitches counted over a width, and rows over a height. */
+const countedShape = {
   stitches: positiveSchema,
   acrossCm: positiveSchema,
   rows: positiveSchema,
   alongCm: positiveSchema,
+};
+
+const swatchSchema = z.strictObject({
+  fabric: idSchema,
+  toolMm: positiveSchema,
+  ...countedShape,
+  /** The same swatch before it was blocked. */
+  before: z.strictObject(countedShape).optional(),
   washed: z.boolean(),
   blocking: blockingSchema.optional(),
   on: z.enum(["swatch", "garment"]).optional(),
@@ -96,17 +104,28 @@ const placeSchema = z.strictObject({ least: wholeSchema, wanted: wholeSchema, mo
 
 export const placesSchema = byId(placeSchema);
 
-/** Schema of the call document in JSON; references are checked by `callFaults`. */
-export const callSchema = z.strictObject({
+/** A call without those before it. */
+const earlierCallSchema = z.strictObject({
   format: z.enum([CALL_FORMAT, CALL_FORMAT_2]),
   pattern: patternSchema,
   places: placesSchema,
   testers: z.array(testerSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} testers.` }),
 });
 
+/** Schema of the call document in JSON; references are checked by `callFaults`. */
+export const callSchema = earlierCallSchema.extend({
+  /** Earlier tests of the same pattern, each with the pattern that its testers worked from: their reports count too. */
+  calls: z
+    .array(earlierCallSchema)
+    .max(MAX_EARLIER_CALLS, { error: `must hold at most ${MAX_EARLIER_CALLS} earlier calls.` })
+    .optional(),
+});
+
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
+export type EarlierCall = DeepReadonly<z.infer<typeof earlierCallSchema>>;
 export type Tester = CallDocument["testers"][number];
 export type Swatch = Tester["swatches"][number];
+export type CountedGauge = Pick<Swatch, "stitches" | "acrossCm" | "rows" | "alongCm">;
 export type Reading = Tester["readings"][number];
 export type Places = CallDocument["places"];
 export type Decision = z.infer<typeof decisionSchema>;

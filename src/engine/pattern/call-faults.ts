@@ -13,7 +13,19 @@ import { usedCm } from "./used-values";
  * @returns the faults, in the document's order; empty where there is none.
  */
 export function callFaults(call: CallDocument): Fault[] {
-  return [...callFrameFaults(call), ...testersFaults(call, { from: 0, to: call.testers.length })];
+  return [
+    ...callFrameFaults(call),
+    ...testersFaults(call, { from: 0, to: call.testers.length }),
+    ...earlierCallsFaults(call),
+  ];
+}
+
+/** The same for the calls whose reports count too. */
+export function earlierCallsFaults({ format, calls = [] }: CallDocument): Fault[] {
+  if (calls.length > 0 && format === CALL_FORMAT) return [{ path: "calls", says: `belongs to “${CALL_FORMAT_2}”.` }];
+  return calls.flatMap((call, index) =>
+    callFaults(call).map(({ path, says }) => ({ path: `calls[${index}].${path}`, says })),
+  );
 }
 
 /** The same for everything except the reports: the pattern, the places, and duplicate tester ids. */

@@ -13,7 +13,7 @@ function usesValue({ readings }: Tester): boolean {
 function saysHow({ sizesShown, confirmedCounts, blocking, prefers, swatches, yarn }: Tester): boolean {
   return (
     [sizesShown, confirmedCounts, blocking, prefers].some((said) => said !== undefined) ||
-    swatches.some((swatch) => swatch.blocking !== undefined) ||
+    swatches.some(({ blocking: how, before }) => how !== undefined || before !== undefined) ||
     yarn.some(({ label, strands }) => label !== undefined || strands !== undefined)
   );
 }

@@ -15,9 +15,11 @@ export {
   type Size,
   type Term,
   type Tie,
+  type WorkedLength,
   countsOfTerm,
 } from "./pattern-document";
 export {
+  blockingSchema,
   CALL_FORMAT,
   CALL_FORMAT_2,
   callSchema,
@@ -25,7 +27,9 @@ export {
   readingDecisionSchema,
   testerSchema,
   type CallDocument,
+  type CountedGauge,
   type Decision,
+  type EarlierCall,
   type Places,
   type Reading,
   type ReadingDecision,
@@ -52,6 +56,7 @@ export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
 export { cmOfSize, ownValue } from "./own-value";
+export { lengthsOfTerm, patternOfPieces } from "./pattern-of-pieces";
 export { withCounts } from "./with-counts";
 export {
   documentParts,

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import { applicantsFaults } from "./applicants-faults";
 import { applicantsSchema, type ApplicantsDocument } from "./applicants-document";
-import { callFrameFaults, testersFaults } from "./call-faults";
+import { callFrameFaults, earlierCallsFaults, testersFaults } from "./call-faults";
 import { callSchema, MAX_TESTERS, testerSchema, type CallDocument, type Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import { patternFaults } from "./pattern-faults";
@@ -72,7 +72,14 @@ function* namesAndRanges(call: CallDocument): Generator<undefined, Fault[]> {
       ranges.push(...testerRangeFaults(tester, { above: ["testers", from + index] }));
     yield;
   }
-  return [...names, ...ranges];
+  return [...names, ...earlierCallsFaults(call), ...ranges, ...earlierRangeFaults(call)];
+}
+
+function earlierRangeFaults({ calls = [] }: CallDocument): Fault[] {
+  return calls.flatMap(({ pattern, testers }, call) => [
+    ...patternRangeFaults(pattern, { above: ["calls", call, "pattern"] }),
+    ...testers.flatMap((tester, index) => testerRangeFaults(tester, { above: ["calls", call, "testers", index] })),
+  ]);
 }
 
 function listedTesters(value: unknown): readonly unknown[] | null {

@@ -85,6 +85,18 @@ function termShape<Value>({ number, name }: PatternParts<Value>) {
   return z.union([...flat, z.strictObject({ times: number, diagonal })]);
 }
 
+/** `measured` while working, the length is still to be blocked, which makes it `growth` times as long; the fabric is the first where left out. */
+function lengthShape<Value>({ notNegativeLength, positive, name }: PatternParts<Value>) {
+  return z.strictObject({
+    id: idSchema,
+    label: labelSchema,
+    cm: z.union([notNegativeLength, byId(notNegativeLength)]),
+    measured: z.enum(["working", "blocked"]).optional(),
+    fabric: name.optional(),
+    growth: positive.optional(),
+  });
+}
+
 function measurementShape<Value>(parts: PatternParts<Value>) {
   const { number, positive, length, positiveLength, name, least } = parts;
   const point = z.tuple([number, number]);
@@ -107,7 +119,7 @@ function measurementShape<Value>(parts: PatternParts<Value>) {
 
 /** Schema of a pattern document for given schemas of numbers, lengths and names: as in JSON, or as typed by a person. */
 export function patternShape<Value>(parts: PatternParts<Value>) {
-  const { positive, whole, length, positiveLength, notNegativeLength, name, least, most } = parts;
+  const { positive, whole, length, positiveLength, name, least, most } = parts;
   return z.strictObject({
     format: z.literal(PATTERN_FORMAT),
     name: labelSchema,
@@ -121,11 +133,7 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
     sizeBy: name,
     counts: z.array(countShape(parts)).max(most(MAX_COUNTS), { error: `must hold at most ${MAX_COUNTS} counts.` }),
     ties: z.array(tieShape(parts)),
-    lengths: z
-      .array(
-        z.strictObject({ id: idSchema, label: labelSchema, cm: z.union([notNegativeLength, byId(notNegativeLength)]) }),
-      )
-      .optional(),
+    lengths: z.array(lengthShape(parts)).optional(),
     allowances: z.array(z.strictObject({ id: idSchema, label: labelSchema, cm: z.union([length, byId(length)]) })),
     pieces: z.array(pieceShape(parts)),
     measurements: z.array(measurementShape(parts)).max(most(MAX_MEASUREMENTS), {
@@ -152,6 +160,7 @@ export type PatternDocument = DeepReadonly<z.infer<typeof patternSchema>>;
 export type Fabric = PatternDocument["fabrics"][number];
 export type Size = PatternDocument["sizes"][number];
 export type Count = PatternDocument["counts"][number];
+export type WorkedLength = NonNullable<PatternDocument["lengths"]>[number];
 export type Tie = PatternDocument["ties"][number];
 export type Piece = PatternDocument["pieces"][number];
 export type Measurement = PatternDocument["measurements"][number];

@@ -26,9 +26,10 @@ export function patternFaults(pattern: PatternDocument, above: readonly PathPart
   const known = knownIds(check, pattern, above);
   checkSizes(check, pattern, above);
   checkCounts(check, pattern, known, above);
-  (pattern.lengths ?? []).forEach(({ cm }, index) =>
-    check.everySize([...above, "lengths", index, "cm"], cm, known.sizes),
-  );
+  (pattern.lengths ?? []).forEach(({ cm, fabric }, index) => {
+    check.everySize([...above, "lengths", index, "cm"], cm, known.sizes);
+    if (fabric !== undefined) check.exists([...above, "lengths", index, "fabric"], fabric, known.fabrics, "fabric");
+  });
   pattern.allowances.forEach(({ cm }, index) =>
     check.everySize([...above, "allowances", index, "cm"], cm, known.sizes),
   );

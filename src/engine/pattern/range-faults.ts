@@ -1,5 +1,5 @@
 import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
-import type { Swatch, Tester } from "./call-document";
+import type { CountedGauge, Swatch, Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import type { CmBySize, Fabric, Measurement, PatternDocument, Term } from "./pattern-document";
 import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
@@ -17,7 +17,10 @@ export function patternRangeFaults(pattern: PatternDocument, { above = [], unit 
   pattern.fabrics.forEach((fabric, index) => checkFabric(check, fabric, ["fabrics", index]));
   pattern.sizes.forEach(({ body }, index) => check.each(["sizes", index, "body"], body, PLAUSIBLE.bodyCm));
   pattern.counts.forEach(({ locked }, index) => check.each(["counts", index, "locked"], locked, PLAUSIBLE.count));
-  pattern.lengths?.forEach(({ cm }, index) => check.each(["lengths", index, "cm"], cm, PLAUSIBLE.workedCm));
+  pattern.lengths?.forEach(({ cm, growth = 1 }, index) => {
+    check.each(["lengths", index, "cm"], cm, PLAUSIBLE.workedCm);
+    check.one(["lengths", index, "growth"], growth, PLAUSIBLE.factor);
+  });
   pattern.allowances.forEach(({ cm }, index) => check.each(["allowances", index, "cm"], cm, PLAUSIBLE.addedCm));
   pattern.measurements.forEach((measurement, index) => checkMeasurement(check, measurement, ["measurements", index]));
   pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, index) => {
@@ -119,8 +122,13 @@ function checkTerm(check: RangeChecker, term: Term, path: readonly PathPart[]): 
 
 function checkSwatch(check: RangeChecker, swatch: Swatch, path: readonly PathPart[]): void {
   check.one([...path, "toolMm"], swatch.toolMm, PLAUSIBLE.toolMm);
-  check.one([...path, "acrossCm"], swatch.acrossCm, PLAUSIBLE.swatchCm);
-  check.one([...path, "alongCm"], swatch.alongCm, PLAUSIBLE.swatchCm);
-  check.gauge([...path, "stitches"], swatch.stitches, swatch.acrossCm);
-  check.gauge([...path, "rows"], swatch.rows, swatch.alongCm);
+  checkCounted(check, swatch, path);
+  if (swatch.before) checkCounted(check, swatch.before, [...path, "before"]);
+}
+
+function checkCounted(check: RangeChecker, counted: CountedGauge, path: readonly PathPart[]): void {
+  check.one([...path, "acrossCm"], counted.acrossCm, PLAUSIBLE.swatchCm);
+  check.one([...path, "alongCm"], counted.alongCm, PLAUSIBLE.swatchCm);
+  check.gauge([...path, "stitches"], counted.stitches, counted.acrossCm);
+  check.gauge([...path, "rows"], counted.rows, counted.alongCm);
 }

@@ -2,6 +2,7 @@ import { cmOfSize, type Count, type FlatTerm, type Measurement, type Size, type 
 import { lengthOfCount } from "../units";
 import { statedGauge } from "./gauge";
 import { measureTerm, targetCm } from "./measure";
+import { growingFabric } from "./growth";
 import { part, type PatternIndex } from "./pattern-index";
 import { patternWorking } from "./working";
 
@@ -87,9 +88,10 @@ function explainFlat(index: PatternIndex, term: FlatTerm, size: Size): Explained
   if ("count" in term) return explainCount(index, term, size);
   const { times } = term;
   if ("length" in term) {
-    const eachCm = cmOfSize(part(index.lengths, term.length), size.id);
-    const label = labelOf(index.pattern.lengths ?? [], term.length);
-    return { kind: "length", times, label, eachCm, cm: times * eachCm };
+    const length = part(index.lengths, term.length);
+    const growth = growingFabric(index, length) === null ? 1 : (length.growth ?? 1);
+    const eachCm = cmOfSize(length.cm, size.id) * growth;
+    return { kind: "length", times, label: length.label, eachCm, cm: times * eachCm };
   }
   const eachCm = cmOfSize(part(index.allowances, term.allowance), size.id);
   const label = labelOf(index.pattern.allowances, term.allowance);

@@ -1,10 +1,17 @@
 import { GAUGE_WIDTH_CM } from "../units";
-import type { Fabric, Swatch } from "../pattern";
+import type { CountedGauge, Fabric, Swatch } from "../pattern";
 
 /** Gauge of a fabric: stitches and rows in one cm. */
 export interface Gauge {
   readonly stitchesPerCm: number;
   readonly rowsPerCm: number;
+}
+
+/** How a fabric grows: length after blocking ÷ before, with the relative standard uncertainty along the rows. */
+export interface Growth {
+  readonly across: number;
+  readonly along: number;
+  readonly sdAlong: number;
 }
 
 /** @returns the gauge as the pattern states it. */
@@ -14,7 +21,7 @@ export function statedGauge({ gauge }: Fabric): Gauge {
 }
 
 /** @returns the gauge that a swatch shows. */
-export function swatchGauge(swatch: Swatch): Gauge {
+export function swatchGauge(swatch: CountedGauge): Gauge {
   return { stitchesPerCm: swatch.stitches / swatch.acrossCm, rowsPerCm: swatch.rows / swatch.alongCm };
 }
 

@@ -3,7 +3,13 @@ export { gaugeParts, measure, measureTerm, type Split, targetCm } from "./measur
 export { indexPattern, part, type PatternIndex } from "./pattern-index";
 export { patternWorking, workedAtOwnGauge, type Working, stitchesOfPiece } from "./working";
 export { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
-export { swatchUncertainty, type GaugeUncertainty } from "./swatch-uncertainty";
+export {
+  garmentGaugeUncertainty,
+  isBlockedOtherwise,
+  swatchUncertainty,
+  type GaugeUncertainty,
+} from "./swatch-uncertainty";
+export { fabricGrowths, growthOfTester, swatchGrowth } from "./growth";
 export { parsePredictInput } from "./predict-input";
 export { explainMeasurement, type ExplainedFlat, type ExplainedTerm, type Explanation } from "./explain-measurement";
 export { finishedMeasurements, type FinishedMeasurement } from "./finished-measurements";

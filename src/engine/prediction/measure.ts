@@ -1,5 +1,6 @@
 import { cmOfSize, type FlatTerm, type Measurement, type Term, ownValue, type Size } from "../pattern";
 import { lengthOfCount } from "../units";
+import { growingFabric } from "./growth";
 import { part, type PatternIndex } from "./pattern-index";
 import type { Working } from "./working";
 
@@ -14,6 +15,8 @@ export interface Split {
   readonly cm: number;
   readonly byFabric: ReadonlyMap<string, FabricParts>;
   readonly restCm: number;
+  /** What of the rest was measured while working, by the fabric that has grown since, cm; left out where nothing was. */
+  readonly growingCm?: ReadonlyMap<string, number>;
 }
 
 /**
@@ -46,11 +49,18 @@ const ZERO: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
 
 function flatSplit(index: PatternIndex, term: FlatTerm, working: Working): Split {
   if ("count" in term) return countSplit(index, term, working);
-  const cm =
-    "length" in term
-      ? term.times * working.lengthCmOf(term.length)
-      : term.times * cmOfSize(part(index.allowances, term.allowance), working.size);
+  if ("length" in term) return lengthSplit(index, term, working);
+  const cm = term.times * cmOfSize(part(index.allowances, term.allowance), working.size);
   return { cm, byFabric: new Map(), restCm: cm };
+}
+
+function lengthSplit(index: PatternIndex, term: Extract<FlatTerm, { length: string }>, working: Working): Split {
+  const length = part(index.lengths, term.length);
+  const fabric = growingFabric(index, length);
+  const measuredCm = term.times * working.lengthCmOf(length.id);
+  if (fabric === null) return { cm: measuredCm, byFabric: new Map(), restCm: measuredCm };
+  const cm = measuredCm * (working.growthOf(fabric) ?? length.growth ?? 1);
+  return { cm, byFabric: new Map(), restCm: cm, growingCm: new Map([[fabric, cm]]) };
 }
 
 function countSplit(index: PatternIndex, term: Extract<FlatTerm, { count: string }>, working: Working): Split {
@@ -70,15 +80,18 @@ function sum(splits: readonly Split[]): Split {
   let cm = 0;
   let restCm = 0;
   const byFabric = new Map<string, FabricParts>();
+  const growingCm = new Map<string, number>();
   for (const split of splits) {
     cm += split.cm;
     restCm += split.restCm;
+    for (const [fabric, growing] of split.growingCm ?? [])
+      growingCm.set(fabric, (growingCm.get(fabric) ?? 0) + growing);
     for (const [fabric, parts] of split.byFabric) {
       const before = byFabric.get(fabric) ?? { acrossCm: 0, alongCm: 0 };
       byFabric.set(fabric, { acrossCm: before.acrossCm + parts.acrossCm, alongCm: before.alongCm + parts.alongCm });
     }
   }
-  return { cm, byFabric, restCm };
+  return growingCm.size === 0 ? { cm, byFabric, restCm } : { cm, byFabric, restCm, growingCm };
 }
 
 function scale(split: Split, factor: number): Split {
@@ -88,7 +101,9 @@ function scale(split: Split, factor: number): Split {
       { acrossCm: acrossCm * factor, alongCm: alongCm * factor },
     ]),
   );
-  return { cm: split.cm * factor, byFabric, restCm: split.restCm * factor };
+  const scaled = { cm: split.cm * factor, byFabric, restCm: split.restCm * factor };
+  if (split.growingCm === undefined) return scaled;
+  return { ...scaled, growingCm: new Map([...split.growingCm].map(([fabric, cm]) => [fabric, cm * factor])) };
 }
 
 /** Sums over fabrics of the parts that scale with stitch gauge and with row gauge, cm. */

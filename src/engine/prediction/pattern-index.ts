@@ -1,23 +1,26 @@
-import type { Count, Fabric, PatternDocument } from "../pattern";
-import { ownValue, type CmBySize } from "../pattern";
+import { ownValue, type CmBySize, type Count, type Fabric, type PatternDocument, type WorkedLength } from "../pattern";
+import type { Growth } from "./gauge";
 
 /** A pattern's parts by id, made once for any number of predictions. */
 export interface PatternIndex {
   readonly pattern: PatternDocument;
   readonly fabrics: ReadonlyMap<string, Fabric>;
   readonly counts: ReadonlyMap<string, Count>;
-  readonly lengths: ReadonlyMap<string, CmBySize>;
+  readonly lengths: ReadonlyMap<string, WorkedLength>;
   readonly allowances: ReadonlyMap<string, CmBySize>;
+  /** Of testers who did not count their swatch before blocking, by fabric; empty where no call says. */
+  readonly growths: ReadonlyMap<string, Growth>;
 }
 
-/** @returns the index of a parsed pattern. */
-export function indexPattern(pattern: PatternDocument): PatternIndex {
+/** @param growths of a call. @returns the index of a parsed pattern. */
+export function indexPattern(pattern: PatternDocument, growths: PatternIndex["growths"] = new Map()): PatternIndex {
   return {
     pattern,
     fabrics: new Map(pattern.fabrics.map((fabric) => [fabric.id, fabric])),
     counts: new Map(pattern.counts.map((count) => [count.id, count])),
-    lengths: new Map((pattern.lengths ?? []).map(({ id, cm }) => [id, cm])),
+    lengths: new Map((pattern.lengths ?? []).map((length) => [length.id, length])),
     allowances: new Map(pattern.allowances.map(({ id, cm }) => [id, cm])),
+    growths,
   };
 }
 

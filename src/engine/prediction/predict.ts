@@ -29,6 +29,7 @@ export interface Prediction {
  * @param pattern a parsed pattern whose counts all have values.
  * @param size id of the size.
  * @param tester a tester of that size; without one worked = predicted = design, and the spread is that of a tester on gauge.
+ * @param growths of the tester's call, by fabric: for a tester who did not count their swatch before blocking.
  * @returns measurements and pieces in the pattern's order; lengths in cm, stitches of all copies of a piece.
  * @throws {RangeError} for an unknown size or a count without a value, which the documents' checks rule out.
  * @see docs/method.md#prediction; JCGM 100:2008, 5.1.2 for the uncertainty.
@@ -37,12 +38,14 @@ export function predict({
   pattern,
   size,
   tester,
+  growths,
 }: {
   pattern: PatternDocument;
   size: string;
   tester?: Tester;
+  growths?: PatternIndex["growths"];
 }): Prediction {
-  const index = indexPattern(pattern);
+  const index = indexPattern(pattern, growths);
   const found = pattern.sizes.find(({ id }) => id === size);
   if (found === undefined) throw new RangeError(`unknown size ${size}`);
   const working = tester ? workedAtStatedGauge(index, tester) : patternWorking(index, size);
@@ -62,7 +65,7 @@ function predictMeasurement(
   const design = measure(index, measurement, patternWorking(index, size.id));
   const worked = tester ? measure(index, measurement, workedAtStatedGauge(index, tester)) : design;
   const predicted = tester ? measure(index, measurement, workedAtOwnGauge(index, tester)) : design;
-  const standardUncertaintyCm = tester ? gaugeUncertaintyCm(predicted, tester) : 0;
+  const standardUncertaintyCm = tester ? gaugeUncertaintyCm(index, predicted, tester) : 0;
   return {
     measurement: measurement.id,
     targetCm: targetCm(measurement, size),

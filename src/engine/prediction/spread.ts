@@ -2,7 +2,9 @@ import type { Measurement, Tester } from "../pattern";
 import { combinedUncertainty, rectangularUncertainty } from "../units";
 import { chooseSwatch } from "./gauge";
 import { gaugeParts, type Split } from "./measure";
-import { swatchUncertainty } from "./swatch-uncertainty";
+import { growthOfTester } from "./growth";
+import type { PatternIndex } from "./pattern-index";
+import { garmentGaugeUncertainty } from "./swatch-uncertainty";
 
 /** Relative spread of gauge between testers, for a fabric without a swatch (docs/method.md#uncertainty-of-a-prediction; common practice, no source). */
 const GAUGE_SPREAD = 0.05;
@@ -13,22 +15,28 @@ const GARMENT_TAPE_HALF_WIDTH_CM = 0.5;
 
 /**
  * Standard uncertainty of a prediction due to the gauge: the swatch's reading errors by fabric and direction, or the
- * spread of gauge between testers in a fabric without a swatch.
+ * spread of gauge between testers in a fabric without a swatch; and due to how much the fabric has grown.
  *
  * @param split the predicted measurement, cm. A relative error of a gauge moves a length by as much of its part.
  * @returns cm.
  * @see JCGM 100:2008, 5.1.2.
  */
-export function gaugeUncertaintyCm(split: Split, tester: Tester): number {
+export function gaugeUncertaintyCm(index: PatternIndex, split: Split, tester: Tester): number {
   const parts = [...split.byFabric].flatMap(([fabric, { acrossCm, alongCm }]) => {
     const swatch = chooseSwatch(tester.swatches, fabric);
-    const relative = swatch ? swatchUncertainty(swatch) : { stitches: GAUGE_SPREAD, rows: GAUGE_SPREAD };
+    const relative = swatch
+      ? garmentGaugeUncertainty(swatch, tester.blocking)
+      : { stitches: GAUGE_SPREAD, rows: GAUGE_SPREAD };
     return [
       { derivative: acrossCm, standardUncertainty: relative.stitches },
       { derivative: alongCm, standardUncertainty: relative.rows },
     ];
   });
-  return combinedUncertainty(parts);
+  const grown = [...(split.growingCm ?? [])].map(([fabric, cm]) => ({
+    derivative: cm,
+    standardUncertainty: growthOfTester(index, tester, fabric)?.sdAlong ?? 0,
+  }));
+  return combinedUncertainty([...parts, ...grown]);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { cmOfSize, ownValue, type Tester, type Piece } from "../pattern";
 import { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
+import { growthOfTester } from "./growth";
 import { gradedValue, part, type PatternIndex } from "./pattern-index";
 
 /** The numbers a garment is worked from: counts, lengths (cm) and gauges, by id. Allowances are always the pattern's. */
@@ -8,6 +9,8 @@ export interface Working {
   readonly countOf: (id: string) => number;
   readonly lengthCmOf: (id: string) => number;
   readonly gaugeOf: (fabric: string) => Gauge;
+  /** Length after blocking ÷ before, in the direction of the rows; null where only the pattern says. */
+  readonly growthOf: (fabric: string) => number | null;
 }
 
 /**
@@ -23,8 +26,9 @@ export function patternWorking(index: PatternIndex, size: string): Working {
       if (value === undefined) throw new RangeError(`count ${id} has no value in size ${size}`);
       return value;
     },
-    lengthCmOf: (id) => cmOfSize(part(index.lengths, id), size),
+    lengthCmOf: (id) => cmOfSize(part(index.lengths, id).cm, size),
     gaugeOf: (fabric) => statedGauge(part(index.fabrics, fabric)),
+    growthOf: () => null,
   };
 }
 
@@ -38,7 +42,7 @@ export function workedAtStatedGauge(index: PatternIndex, tester: Tester): Workin
   };
 }
 
-/** What the tester worked, at the tester's gauge; the pattern's gauge in fabrics without a swatch. */
+/** What the tester worked, at the tester's gauge and blocked as theirs; the pattern's gauge in fabrics without a swatch. */
 export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
   const worked = workedAtStatedGauge(index, tester);
   return {
@@ -47,6 +51,7 @@ export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
       const swatch = chooseSwatch(tester.swatches, fabric);
       return swatch ? swatchGauge(swatch) : worked.gaugeOf(fabric);
     },
+    growthOf: (fabric) => growthOfTester(index, tester, fabric)?.along ?? null,
   };
 }
 

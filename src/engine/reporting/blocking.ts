@@ -1,4 +1,7 @@
 import type { Swatch, Tester } from "../pattern";
+// Leaves, not the package's face: a tester's page loads no schema library.
+import { chooseSwatch } from "../prediction/gauge";
+import { isBlockedOtherwise } from "../prediction/swatch-uncertainty";
 
 /** What was done to a swatch or a garment before it was measured. */
 export type Blocking = NonNullable<Tester["blocking"]>;
@@ -17,10 +20,9 @@ export const BLOCKING_LABELS: Readonly<Record<Blocking, string>> = {
  * @returns null where they agree, or where it is not known of a swatch.
  */
 export function blockedOtherwise(swatches: readonly Swatch[], garment: Blocking | undefined): string | null {
-  if (garment === undefined) return null;
-  const used = swatches.filter((swatch) => swatch.used === true);
-  const counted = used.length > 0 ? used : swatches;
-  const other = counted.find(({ blocking }) => blocking !== undefined && blocking !== garment)?.blocking;
-  if (other === undefined) return null;
+  const fabrics = new Set(swatches.map(({ fabric }) => fabric));
+  const counted = [...fabrics].flatMap((fabric) => chooseSwatch(swatches, fabric) ?? []);
+  const other = counted.find((swatch) => isBlockedOtherwise(swatch, garment))?.blocking;
+  if (other === undefined || garment === undefined) return null;
   return `The swatch was ${BLOCKING_LABELS[other]}, the garment ${BLOCKING_LABELS[garment]}: their gauge can differ.`;
 }

@@ -1,16 +1,18 @@
-import { isPlausible, PLAUSIBLE, type Swatch } from "../pattern";
+import { isPlausible, PLAUSIBLE, type CountedGauge, type Swatch } from "../pattern";
 import { readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
 import {
   choiceAt,
   entryAt,
+  isBlank,
   readItems,
   itemAt,
   storeText,
   requiredEntry,
   textAt,
   yesAt,
+  type Entry,
   type Form,
   type ReadText,
 } from "./form";
@@ -18,6 +20,7 @@ import { lengthAt } from "./length-entry";
 import { readSwatchTool } from "./tool-sizes";
 
 const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
+const BEFORE: readonly SwatchPart[] = ["beforeStitches", "beforeAcross", "beforeRows", "beforeAlong"];
 
 /** The typed swatches, oldest first, with their keys; entries without any number are ignored. */
 export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; readonly keys: string[] } {
@@ -51,6 +54,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: number("rows", readSwatchCount, "The number of rows is missing."),
     alongCm: length("along", "The height that you counted the rows over is missing."),
   };
+  const before = readBefore(form, fieldName, { path: `${path}.before`, after: parts });
   const washed = readWashed(form, fieldName("washed"));
   const blocking = choiceAt(form, fieldName("blocking"), CHOICES.blocking);
   const on = choiceAt(form, fieldName("on"), CHOICES.on);
@@ -63,6 +67,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
   const isGauge = gaugeAt(form, fieldName("stitches"), stitches.value / acrossCm.value);
   if (!gaugeAt(form, fieldName("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
+  if (before === undefined) return undefined;
   for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
     storeText(form, `${path}.${part}`, entry.kept);
   if (worked.status === "read") {
@@ -79,10 +84,45 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: rows.value,
     alongCm: alongCm.value,
     washed,
+    ...(before === null ? {} : { before }),
     ...(blocking.status === "read" ? { blocking: blocking.value } : {}),
     ...(on.status === "read" ? { on: on.value } : {}),
     ...(used ? { used } : {}),
   };
+}
+
+interface AfterBlocking {
+  readonly path: string;
+  /** Widths that are not typed are those of the blocked swatch. */
+  readonly after: Readonly<Record<"acrossCm" | "alongCm", ReadLength | undefined>>;
+}
+
+type ReadLength = Pick<Extract<Entry<number>, { readonly status: "read" }>, "value" | "kept">;
+
+/** What was counted before blocking: stitches and rows, or neither. @returns null where neither is typed, undefined where something is missing or faulty. */
+function readBefore(
+  form: Form,
+  fieldName: (part: SwatchPart) => string,
+  { path, after }: AfterBlocking,
+): CountedGauge | null | undefined {
+  if (isBlank(form, BEFORE.map(fieldName))) return null;
+  const count = (part: SwatchPart, missing: string) =>
+    requiredEntry(form, fieldName(part), { entry: entryAt(form, fieldName(part), readSwatchCount), missing });
+  const length = (part: SwatchPart, blocked: ReadLength | undefined): ReadLength | undefined => {
+    const entry = lengthAt(form, fieldName(part), readSwatchLength);
+    if (entry.status === "blank") return blocked && { value: blocked.value, kept: null };
+    return entry.status === "read" ? entry : undefined;
+  };
+  const stitches = count("beforeStitches", "The number of stitches before blocking is missing.");
+  const acrossCm = length("beforeAcross", after.acrossCm);
+  const rows = count("beforeRows", "The number of rows before blocking is missing.");
+  const alongCm = length("beforeAlong", after.alongCm);
+  if (!stitches || !acrossCm || !rows || !alongCm) return undefined;
+  const isGauge = gaugeAt(form, fieldName("beforeStitches"), stitches.value / acrossCm.value);
+  if (!gaugeAt(form, fieldName("beforeRows"), rows.value / alongCm.value) || !isGauge) return undefined;
+  for (const [part, entry] of Object.entries({ stitches, acrossCm, rows, alongCm }))
+    storeText(form, `${path}.${part}`, entry.kept);
+  return { stitches: stitches.value, acrossCm: acrossCm.value, rows: rows.value, alongCm: alongCm.value };
 }
 
 function readSwatchLength(text: string, unit: LengthUnit) {

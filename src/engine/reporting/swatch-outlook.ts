@@ -94,7 +94,7 @@ function measurementEffects(
   const index = indexPattern(pattern);
   const design = patternWorking(index, size);
   const stated = statedGauge(part(index.fabrics, fabric));
-  const own = swatchGauge({ fabric, ...swatch });
+  const own = swatchGauge(swatch);
   const lengthCm = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
     measure(index, measurement, {
       ...design,

@@ -1,5 +1,6 @@
 import { cmOfSize, ownValue } from "../pattern/own-value";
 import { readCount, readHours, readLength, readSwatchCount } from "../tables/read-cell";
+import type { Swatch } from "../pattern";
 import { fromCm, toCm, type LengthUnit } from "../units";
 import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";
 import { newForm, type ReadText } from "./form";
@@ -65,6 +66,7 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
       length("across"),
       number("rows", readSwatchCount),
       length("along"),
+      ...beforeFields({ kept, context }, { swatch, path, fieldName }),
       [fieldName("washed"), swatch.washed ? "yes" : "no"],
       [fieldName("blocking"), swatch.blocking ?? ""],
       [fieldName("on"), swatch.on ?? ""],
@@ -73,6 +75,31 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
       [fieldName("kept"), ownValue(kept, `${path}.kept`) ?? ""],
     ];
   });
+}
+
+/** What was counted before blocking; blank where nothing was. */
+function beforeFields(
+  { kept, context }: Pick<Sent, "kept" | "context">,
+  given: {
+    readonly swatch: Swatch;
+    readonly path: string;
+    readonly fieldName: (part: SwatchPart) => string;
+  },
+): NamedText[] {
+  const { before } = given.swatch;
+  const textOf = (part: string) => ownValue(kept, `${given.path}.before.${part}`);
+  const count = (part: "stitches" | "rows") =>
+    before === undefined ? "" : numberText(textOf(part), before[part], readSwatchCount);
+  const length = (part: "acrossCm" | "alongCm") =>
+    before === undefined || (before[part] === given.swatch[part] && textOf(part) === undefined)
+      ? ""
+      : lengthText(textOf(part), before[part], context.unit);
+  return [
+    [given.fieldName("beforeStitches"), count("stitches")],
+    [given.fieldName("beforeAcross"), length("acrossCm")],
+    [given.fieldName("beforeRows"), count("rows")],
+    [given.fieldName("beforeAlong"), length("alongCm")],
+  ];
 }
 
 function countFields({ report, kept, context }: Sent): NamedText[] {

@@ -58,6 +58,8 @@ const gaugesSchema = z.strictObject({
       swatches: z.int(),
       /** Swatches that were made with another tool than the stated one. */
       otherTools: z.array(z.strictObject({ toolMm: z.number(), swatches: z.int() })),
+      /** Length after blocking ÷ before, on average over swatches that were counted before, too; left out where none was. */
+      growth: z.strictObject({ across: z.number(), along: z.number(), swatches: z.int() }).optional(),
       /** Testers who made none that counts. */
       without: z.array(z.string()),
     }),

@@ -1,6 +1,6 @@
 import type { GaugeFinding } from "../gaps";
 import type { PatternDocument, Tester } from "../pattern";
-import { chooseSwatch } from "../prediction";
+import { chooseSwatch, fabricGrowths, swatchGrowth } from "../prediction";
 import { GAUGE_WIDTH_CM } from "../units";
 import type { GaugeResults } from "./call-results-schema";
 import type { TesterResults } from "./tester-results-schema";
@@ -28,6 +28,7 @@ interface Swatched {
  */
 export function gaugeResults({ pattern, findings, screened, testers }: Swatched): GaugeResults {
   const swatches = testers.flatMap((each) => each.swatches);
+  const growths = fabricGrowths({ pattern, testers: screened });
   return {
     findings: findings.map((finding) => {
       const gauges = swatches
@@ -37,6 +38,7 @@ export function gaugeResults({ pattern, findings, screened, testers }: Swatched)
     }),
     fabrics: pattern.fabrics.map((fabric) => {
       const own = swatches.filter((swatch) => swatch.fabric === fabric.id);
+      const growth = growths.get(fabric.id);
       const tools = own.filter(({ toolMm, use }) => toolMm !== fabric.toolMm && use !== "set aside");
       return {
         fabric: fabric.id,
@@ -44,12 +46,23 @@ export function gaugeResults({ pattern, findings, screened, testers }: Swatched)
         otherTools: [...new Set(tools.map(({ toolMm }) => toolMm))]
           .toSorted((left, right) => left - right)
           .map((toolMm) => ({ toolMm, swatches: tools.filter((swatch) => swatch.toolMm === toolMm).length })),
+        ...(growth === undefined
+          ? {}
+          : { growth: { across: growth.across, along: growth.along, swatches: counted(screened, fabric.id) } }),
         without: screened
           .filter((tester) => chooseSwatch(tester.swatches, fabric.id) === undefined)
           .map(({ id }) => id),
       };
     }),
   };
+}
+
+/** Testers whose growth of a fabric is known. */
+function counted(testers: readonly Tester[], fabric: string): number {
+  return testers.filter(({ swatches }) => {
+    const swatch = chooseSwatch(swatches, fabric);
+    return swatch !== undefined && swatchGrowth(swatch) !== null;
+  }).length;
 }
 
 function barsOf(gaugesPerCm: readonly number[], stated: number): GaugeResults["findings"][number]["bars"] {

@@ -15,6 +15,7 @@ export {
 } from "./call-results-schema";
 export {
   testerResultsSchema,
+  type BlockedOtherwise,
   type ComparedMeasurement,
   type NotCounted,
   type TesterResults,

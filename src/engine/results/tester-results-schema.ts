@@ -1,11 +1,14 @@
 import { z } from "zod";
 import { stepSchema, outlierSchema } from "../gaps";
-import { readingDecisionSchema } from "../pattern";
+import { blockingSchema, readingDecisionSchema } from "../pattern";
 
 const numberOrNull = z.number().nullable();
 const notCounted = z.enum(["changed", "unwashed", "set-aside", "slip"]);
 
 const standing = z.enum(["usual", "unusual", "rare"]);
+
+/** How a swatch that counts and the garment were blocked, where that differs. */
+const blockedOtherwiseSchema = z.strictObject({ swatch: blockingSchema, garment: blockingSchema });
 
 /** One tester's part of the results; grows with testers, so that each stands in a row of its own. */
 export const testerResultsSchema = z.strictObject({
@@ -25,6 +28,9 @@ export const testerResultsSchema = z.strictObject({
       onGarment: z.boolean(),
       use: z.enum(["both", "own sizes", "stated gauge", "replaced", "set aside"]),
       suspect: outlierSchema.nullable(),
+      /** Length after blocking ÷ before, where it was counted before. */
+      growth: z.strictObject({ across: z.number(), along: z.number() }).optional(),
+      blockedOtherwise: blockedOtherwiseSchema.optional(),
     }),
   ),
   /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
@@ -40,6 +46,7 @@ export const testerResultsSchema = z.strictObject({
       typedCm: z.number().optional(),
       notCounted: notCounted.nullable(),
       suspect: outlierSchema.nullable(),
+      blockedOtherwise: blockedOtherwiseSchema.optional(),
       step: stepSchema,
     }),
   ),
@@ -48,4 +55,5 @@ export const testerResultsSchema = z.strictObject({
 
 export type TesterResults = z.infer<typeof testerResultsSchema>;
 export type ComparedMeasurement = TesterResults["comparisons"][number];
+export type BlockedOtherwise = z.infer<typeof blockedOtherwiseSchema>;
 export type NotCounted = z.infer<typeof notCounted>;

@@ -1,7 +1,7 @@
 import type { Step, Outlier, TesterFinding } from "../gaps";
 import { usedCm, type PatternDocument, type Reading, type Swatch, type Tester } from "../pattern";
-import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
-import type { ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
+import { chooseSwatch, isBlockedOtherwise, swatchGauge, swatchGrowth, type Prediction } from "../prediction";
+import type { BlockedOtherwise, ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
 import { suspectAt } from "./flagged-items";
 
 interface AnalysedTester {
@@ -36,7 +36,7 @@ export function testerResults(analysed: AnalysedTester): TesterResults {
   };
 }
 
-function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterResults["swatches"] {
+function swatchResults({ pattern, reported, screened, suspects }: AnalysedTester): TesterResults["swatches"] {
   return pattern.fabrics.flatMap((fabric) => {
     const forSizes = chooseSwatch(screened.swatches, fabric.id);
     const atStatedTool = screened.swatches.filter(({ toolMm }) => toolMm === fabric.toolMm);
@@ -52,8 +52,26 @@ function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterR
         onGarment: swatch.on === "garment",
         use: useOf(swatch, { isForSizes: swatch === forSizes, isForStatedGauge: swatch === forStatedGauge }),
         suspect,
+        ...grown(swatch),
+        ...(swatch === forSizes ? otherBlocking([swatch], reported) : {}),
       }));
   });
+}
+
+function grown(swatch: Swatch): Pick<TesterResults["swatches"][number], "growth"> {
+  const growth = swatchGrowth(swatch);
+  return growth === null ? {} : { growth: { across: growth.across, along: growth.along } };
+}
+
+/** The first of some swatches that was blocked otherwise than the garment. */
+function otherBlocking(
+  swatches: readonly Swatch[],
+  { blocking }: Tester,
+): { readonly blockedOtherwise?: BlockedOtherwise } {
+  const other = swatches.find((swatch) => isBlockedOtherwise(swatch, blocking))?.blocking;
+  return other === undefined || blocking === undefined
+    ? {}
+    : { blockedOtherwise: { swatch: other, garment: blocking } };
 }
 
 function gaugeEffect({ pattern, reported, prediction }: AnalysedTester): TesterResults["offGauge"] {
@@ -76,7 +94,9 @@ function useOf(
   return isForStatedGauge ? "stated gauge" : "replaced";
 }
 
-function readingResults({ reported, steps, suspects }: AnalysedTester): TesterResults["readings"] {
+function readingResults({ pattern, reported, screened, steps, suspects }: AnalysedTester): TesterResults["readings"] {
+  const chosen = pattern.fabrics.flatMap(({ id }) => chooseSwatch(screened.swatches, id) ?? []);
+  const blocked = otherBlocking(chosen, reported);
   const taken = new Map<string, number>();
   for (const { measurement } of reported.readings) taken.set(measurement, (taken.get(measurement) ?? 0) + 1);
   const seen = new Map<string, number>();
@@ -95,6 +115,7 @@ function readingResults({ reported, steps, suspects }: AnalysedTester): TesterRe
         ...(usedCm(reading.decision) === null ? {} : { typedCm: reading.cm }),
         notCounted: whyNotCounted(reported, reading, suspect),
         suspect,
+        ...blocked,
         step: { ...step },
       },
     ];

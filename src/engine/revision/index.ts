@@ -1,4 +1,6 @@
 export { adjustInput } from "./adjust-input";
+export { carriedOver } from "./carried-over";
+export { combinedCall } from "./combined-call";
 export { expectations, type Expectation } from "./expectations";
 export { applyInstructionErrors, type InstructionError } from "./instruction-errors";
 export { reviseCall } from "./revise-call";

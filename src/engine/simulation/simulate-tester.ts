@@ -16,12 +16,16 @@ import {
   type Working,
 } from "../prediction";
 import type { SeededRandom } from "../seeded-random";
+import { drawBlocking, type BlockedGarment, type BlockingHabits } from "./draw-blocking";
+import { readSwatch } from "./read-swatch";
 import { simulateYarn } from "./simulate-yarn";
 
 /** How the testers of a simulated call work and measure. Shares are chances from 0 to 1. */
-export interface TesterHabits {
+export interface TesterHabits extends BlockingHabits {
   /** Relative sd of testers' gauges about the stated one. */
   readonly gaugeSpread: number;
+  /** How much larger than stated all testers' stitches and rows are, as a fraction; none when left out. */
+  readonly looseness?: number;
   /** Relative sd of a garment's drift from its swatch, across and along. */
   readonly driftSd: number;
   /** Sd of a reading about the garment, in tolerances. */
@@ -34,12 +38,13 @@ export interface TesterHabits {
   readonly entryErrorShare: number;
   /** Share of readings that are wrong by 2.5 to 6 tolerances, like no known entry error; none where left out. */
   readonly wrongReadingShare?: number;
-  /** Tighter than the stated gauge by this share, all testers alike, across and along. */
-  readonly tighter?: number;
   /** Degrees of freedom of Student's t, scaled to the sd of a reading; a normal error where left out. */
   readonly roughDegrees?: number;
-  /** Metres of yarn in a stitch ÷ √(its width × height in metres). */
+  /** Metres of yarn in a stitch ÷ √(its width × height in metres); of a fabric, where it differs. */
   readonly yarnRatio: number;
+  readonly yarnRatioOf?: ReadonlyMap<string, number>;
+  /** Relative sd of one tester's metres about the expected ones, where it is not the usual one. */
+  readonly yarnSpread?: number;
 }
 
 /** A reading that is wrong like no known entry error, with what it would have been. */
@@ -76,37 +81,29 @@ export function simulateTester(
     if (gauge === undefined || random.uniform() < habits.missingSwatches) return [];
     return [{ fabric: fabric.id, toolMm: fabric.toolMm, ...readSwatch(gauge), washed: true, on: "swatch" }];
   });
-  const { readings, entryErrors, mistakes } = drawReadings(choices, gauges, random);
-  const yarn = simulateYarn({ pattern, size, gauges, ratio: habits.yarnRatio }, random);
-  return { tester: { id, size, swatches, worked: gradedCounts(pattern, size), readings, yarn }, entryErrors, mistakes };
+  const blocked = drawBlocking(habits, { gauges, swatches }, random);
+  const ratioOf = (fabric: string) => habits.yarnRatioOf?.get(fabric) ?? habits.yarnRatio;
+  const { readings, entryErrors, mistakes } = drawReadings(choices, blocked, random);
+  const yarn = simulateYarn({ pattern, size, gauges, ratioOf, spread: habits.yarnSpread }, random);
+  const worked = gradedCounts(pattern, size);
+  const tester = { id, size, swatches: blocked.swatches, ...blocked.told, worked, readings, yarn };
+  return { tester, entryErrors, mistakes };
 }
 
-function drawGauge(stated: Gauge, { gaugeSpread, tighter = 0 }: TesterHabits, random: SeededRandom): Gauge {
+function drawGauge(stated: Gauge, { gaugeSpread, looseness = 0 }: TesterHabits, random: SeededRandom): Gauge {
   return {
-    stitchesPerCm: stated.stitchesPerCm * (1 + tighter) * Math.exp(gaugeSpread * random.normal()),
-    rowsPerCm: stated.rowsPerCm * (1 + tighter) * Math.exp(gaugeSpread * random.normal()),
+    stitchesPerCm: (stated.stitchesPerCm * Math.exp(gaugeSpread * random.normal())) / (1 + looseness),
+    rowsPerCm: (stated.rowsPerCm * Math.exp(gaugeSpread * random.normal())) / (1 + looseness),
   };
 }
 
-const SWATCH_CM = 10;
-
-/** Stitches and rows over ten centimetres, counted to the half. */
-function readSwatch({ stitchesPerCm, rowsPerCm }: Gauge) {
-  const toHalf = (count: number) => Math.round(count * 2) / 2;
-  return {
-    stitches: toHalf(stitchesPerCm * SWATCH_CM),
-    acrossCm: SWATCH_CM,
-    rows: toHalf(rowsPerCm * SWATCH_CM),
-    alongCm: SWATCH_CM,
-  };
-}
-
-function drawReadings(choices: TesterChoices, gauges: ReadonlyMap<string, Gauge>, random: SeededRandom) {
+function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarment, random: SeededRandom) {
   const { real, habits, size, id } = choices;
   const index = indexPattern(real);
   const working: Working = {
     ...patternWorking(index, size),
     gaugeOf: (fabric) => gauges.get(fabric) ?? failOn(fabric),
+    growthOf: (fabric) => growths.get(fabric) ?? null,
   };
   const drift = { across: habits.driftSd * random.normal(), along: habits.driftSd * random.normal() };
   const readings: Reading[] = [];

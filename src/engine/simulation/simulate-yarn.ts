@@ -10,7 +10,9 @@ interface YarnChoices {
   readonly pattern: PatternDocument;
   readonly size: string;
   readonly gauges: ReadonlyMap<string, Gauge>;
-  readonly ratio: number;
+  /** Metres of yarn in a stitch ÷ √(its width × height in metres), by fabric. */
+  readonly ratioOf: (fabric: string) => number;
+  readonly spread?: number;
 }
 
 /**
@@ -18,7 +20,10 @@ interface YarnChoices {
  *
  * @see docs/method.md#simulation.
  */
-export function simulateYarn({ pattern, size, gauges, ratio }: YarnChoices, random: SeededRandom): Tester["yarn"] {
+export function simulateYarn(
+  { pattern, size, gauges, ratioOf, spread = YARN_SPREAD }: YarnChoices,
+  random: SeededRandom,
+): Tester["yarn"] {
   const working = patternWorking(indexPattern(pattern), size);
   return pattern.yarns.flatMap((yarn) => {
     let metres = 0;
@@ -26,11 +31,11 @@ export function simulateYarn({ pattern, size, gauges, ratio }: YarnChoices, rand
       const gauge = gauges.get(piece.fabric);
       if (piece.yarn !== yarn.id || gauge === undefined) continue;
       const stitchMetres = Math.sqrt(1 / (gauge.stitchesPerCm * gauge.rowsPerCm)) / CM_PER_M;
-      metres += ratio * stitchMetres * stitchesOfPiece(piece, working);
+      metres += ratioOf(piece.fabric) * stitchMetres * stitchesOfPiece(piece, working);
     }
     if (metres === 0) return [];
     const metresPer100g = (yarn.metresPerBall / yarn.gramsPerBall) * 100;
-    const grams = Math.max(1, Math.round((metres * (1 + YARN_SPREAD * random.normal()) * 100) / metresPer100g));
+    const grams = Math.max(1, Math.round((metres * (1 + spread * random.normal()) * 100) / metresPer100g));
     return [{ yarn: yarn.id, grams, metresPer100g }];
   });
 }

@@ -2,7 +2,8 @@ import { studentTQuantile } from "../distributions";
 import type { CallDocument, PatternDocument } from "../pattern";
 import { indexPattern, statedGauge } from "../prediction";
 import { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
-import { patternUse, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
+import { makersGauge, type MakersGauge } from "./makers-gauge";
+import { patternUse, stitchSizeDeviation, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
 
 /** Share of makers who should have enough. */
 const COVERAGE = 0.9;
@@ -19,8 +20,9 @@ export interface YarnNeed {
 interface SizeNeed {
   readonly size: string;
   readonly stitches: number;
+  /** At the pattern's gauge. */
   readonly expectedMetres: number | null;
-  /** Nine makers in ten need no more. */
+  /** Nine makers in ten need no more, each at their own gauge. */
   readonly upperMetres: number | null;
   readonly publishMetres: number | null;
   readonly balls: number | null;
@@ -28,7 +30,7 @@ interface SizeNeed {
 }
 
 /**
- * How much of each yarn people should buy, in every size, tested or not, at the pattern's gauge.
+ * How much of each yarn people should buy, in every size, tested or not.
  *
  * @param call in which excluded entries are set aside.
  * @param roundToM metres to publish are rounded up to a multiple of this.
@@ -41,14 +43,15 @@ export function yarnNeeds(call: CallDocument, roundToM = DEFAULT_ROUNDING_M): { 
   return {
     yarns: call.pattern.yarns.map(({ id, metresPerBall }) => {
       const ofYarn = uses.filter(({ yarn }) => yarn === id);
-      const ratios = ofYarn.length === 0 ? null : fitYarnRatios(ofYarn);
+      const gauge = makersGauge(call.testers.flatMap((tester) => stitchSizeDeviation(index, tester, id) ?? []));
+      const ratios = ofYarn.length === 0 ? null : fitYarnRatios(ofYarn, gauge.spread);
       return {
         yarn: id,
         ratio: ratios?.ratio ?? null,
         standardError: ratios?.standardError ?? null,
         fabrics: ratios === null ? [] : fabricRatios(call.pattern, id, ratios),
         sizes: call.pattern.sizes.map(({ id: size }) =>
-          sizeNeed({ size, used: patternUse(call.pattern, id, size), ratios, metresPerBall, roundToM, ofYarn }),
+          sizeNeed({ size, used: patternUse(call.pattern, id, size), ratios, gauge, metresPerBall, roundToM, ofYarn }),
         ),
       };
     }),
@@ -74,11 +77,12 @@ function sizeNeed(given: {
   size: string;
   used: readonly FabricUse[];
   ratios: YarnRatios | null;
+  gauge: MakersGauge;
   metresPerBall: number;
   roundToM: number;
   ofYarn: readonly YarnUse[];
 }): SizeNeed {
-  const { size, used, ratios, metresPerBall, roundToM, ofYarn } = given;
+  const { size, used, ratios, gauge, metresPerBall, roundToM, ofYarn } = given;
   const stitches = used.reduce((sum, use) => sum + use.stitches, 0);
   const reports = ofYarn.filter((use) => use.size === size).length;
   if (ratios === null || stitches === 0) {
@@ -88,8 +92,11 @@ function sizeNeed(given: {
     (sum, { fabric, sizeM }) => sum + (ratios.byFabric.get(fabric) ?? ratios.ratio) * sizeM,
     0,
   );
-  const sd = Math.hypot(ratios.spread * expectedMetres, ratios.standardErrorOf(used));
-  const upperMetres = expectedMetres + studentTQuantile(COVERAGE, ratios.degreesOfFreedom) * sd;
+  const yarn = {
+    sd: Math.hypot(ratios.spread, ratios.standardErrorOf(used) / expectedMetres),
+    degreesOfFreedom: ratios.degreesOfFreedom,
+  };
+  const upperMetres = expectedMetres * Math.exp(gauge.shift + upperOfSum(yarn, { ...gauge, sd: gauge.spread }));
   return {
     size,
     stitches,
@@ -99,4 +106,20 @@ function sizeNeed(given: {
     balls: Math.ceil(upperMetres / metresPerBall),
     reports,
   };
+}
+
+interface Spread {
+  readonly sd: number;
+  readonly degreesOfFreedom: number;
+}
+
+/**
+ * Bound that the sum of two errors stays below with a chance of `COVERAGE`: Student's t with the degrees of freedom of
+ * Welch and Satterthwaite.
+ */
+function upperOfSum(one: Spread, other: Spread): number {
+  const variance = one.sd ** 2 + other.sd ** 2;
+  const degreesOfFreedom =
+    variance ** 2 / (one.sd ** 4 / one.degreesOfFreedom + other.sd ** 4 / other.degreesOfFreedom);
+  return studentTQuantile(COVERAGE, degreesOfFreedom) * Math.sqrt(variance);
 }

@@ -1,7 +1,9 @@
 import { ownValue, type PatternDocument, type Tester } from "../pattern";
 import {
+  chooseSwatch,
   indexPattern,
   patternWorking,
+  statedGauge,
   workedAtOwnGauge,
   type Gauge,
   type PatternIndex,
@@ -25,6 +27,8 @@ export interface YarnUse {
   readonly yarn: string;
   readonly metres: number;
   readonly fabrics: readonly FabricUse[];
+  /** Share of the stitch sizes in fabrics without a swatch, whose gauge is taken to be the stated one. */
+  readonly unknownShare: number;
 }
 
 /** Width × height of a stitch as a length, √(cm²) in m. */
@@ -65,8 +69,27 @@ export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
   const working = workedAtOwnGauge(index, tester);
   return Object.entries(metresByYarn).flatMap(([yarn, metres]) => {
     const fabrics = fabricUses(index.pattern, yarn, working);
-    return fabrics.length === 0 ? [] : [{ tester: tester.id, size: tester.size, yarn, metres, fabrics }];
+    if (fabrics.length === 0) return [];
+    const unknown = fabrics.filter(({ fabric }) => chooseSwatch(tester.swatches, fabric) === undefined);
+    const unknownShare = totalSizeM(unknown) / totalSizeM(fabrics);
+    return [{ tester: tester.id, size: tester.size, yarn, metres, fabrics, unknownShare }];
   });
+}
+
+/**
+ * How much larger a tester's stitches are than the stated ones, over all fabrics worked with a yarn.
+ *
+ * @returns log of the ratio; null where the yarn is not used, or a swatch of one of its fabrics is missing.
+ */
+export function stitchSizeDeviation(index: PatternIndex, tester: Tester, yarn: string): number | null {
+  const own = fabricUses(index.pattern, yarn, workedAtOwnGauge(index, tester));
+  if (own.length === 0 || own.some(({ fabric }) => chooseSwatch(tester.swatches, fabric) === undefined)) return null;
+  const gauges = new Map(index.pattern.fabrics.map((fabric) => [fabric.id, statedGauge(fabric)]));
+  const stated = own.reduce((sum, { fabric, stitches }) => {
+    const gauge = gauges.get(fabric);
+    return gauge === undefined ? sum : sum + stitches * stitchSizeM(gauge);
+  }, 0);
+  return Math.log(totalSizeM(own) / stated);
 }
 
 /** Stitch sizes of a use in all fabrics together, m. */

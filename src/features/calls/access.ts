@@ -57,6 +57,24 @@ export async function unsafeOwnerAccess(callId: string): Promise<CallAccess | nu
   return owner === null ? null : ({ callId, pattern: owner } as CallAccess);
 }
 
+/** The calls whose reports count in the results of one, the nearest first; of the same pattern, and so for the same people. */
+export async function countedCalls(
+  { callId, pattern }: CallAccess,
+  connection: Connection = database(),
+): Promise<CallAccess[]> {
+  const found: CallAccess[] = [];
+  for (let id = callId; ;) {
+    const { follows } =
+      (await connection.call.findFirst({
+        where: { id, countsEarlier: true, pattern: patternScope(pattern), follows: { pattern: patternScope(pattern) } },
+        select: { follows: { select: { id: true } } },
+      })) ?? {};
+    if (follows == null || found.some((call) => call.callId === follows.id)) return found;
+    found.push({ callId: follows.id, pattern } as CallAccess);
+    id = follows.id;
+  }
+}
+
 /** Where clause of the call that was proved, for reading. */
 export function callScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {
   return { id: callId, pattern: patternScope(pattern) };

@@ -1,19 +1,7 @@
 import "server-only";
-import { z } from "zod";
-import {
-  callFormatOf,
-  callFaults,
-  testerSchema,
-  type CallDocument,
-  type Fault,
-  type Places,
-  type Tester,
-} from "@/engine/pattern";
+import { CALL_FORMAT_2, type CallDocument, type Places } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { instructionErrorSchema, applyInstructionErrors, type InstructionError } from "@/engine/revision";
-import { ANSWERS } from "./answer-data";
-import { applyAnswers } from "./answers-computed";
-import { testerDocument, readDecision } from "./report-schema";
+import { combinedCall } from "@/engine/revision";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -21,6 +9,10 @@ import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
+import { earlierCalls, placesOf } from "./earlier-calls-data";
+import { earlierTesterId } from "./earlier-tester-computed";
+import { readableCall } from "./readable-call";
+import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 
 export interface CallSummary {
   readonly callId: string;
@@ -81,6 +73,7 @@ export async function callTesters(access: CallAccess): Promise<CallTester[]> {
 }
 
 interface AssembledCall {
+  /** With the earlier calls whose reports count too. */
   readonly document: CallDocument;
   /** The revision that it holds. */
   readonly revisionId: string;
@@ -91,18 +84,23 @@ interface AssembledCall {
 /**
  * The call as a document: the newest revision, and every tester's newest report with the decisions on it. A report that
  * can no longer be read is left out by name.
+ *
+ * @param earlierId a tester's id there, of a call that counts too.
  */
-async function assembleCall(access: CallAccess, connection: Connection): Promise<AssembledCall> {
+async function assembleCall(
+  access: CallAccess,
+  connection: Connection,
+  earlierId: Parameters<typeof earlierCalls>[2],
+): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
-  const places = await connection.place.findMany({ where: { call: callScope(access) } });
-  const bySize = new Map(places.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
-  const { testers, leftOut } = await reportedTesters(access, connection);
-  const document: Omit<CallDocument, "testers"> = {
-    format: callFormatOf(testers),
-    pattern,
-    places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
-  };
-  return { revisionId, ...readableCall(document, { testers, leftOut }) };
+  const places = await placesOf(access, pattern, connection);
+  const instructionErrors = await instructionErrorsOf(access, connection);
+  const asked = { instructionErrors, idOf: ({ code }: { readonly code: string }) => code };
+  const { reported, leftOut } = await reportedTesters(access, connection, asked);
+  const own = readableCall({ pattern, places }, { testers: reported.map(({ tester }) => tester), leftOut });
+  const { calls, leftOut: unread } = await earlierCalls(access, connection, earlierId);
+  const document: CallDocument = calls.length === 0 ? own.document : { ...own.document, format: CALL_FORMAT_2, calls };
+  return { revisionId, document, leftOut: [...own.leftOut, ...unread] };
 }
 
 export interface VersionedCall extends AssembledCall {
@@ -120,7 +118,8 @@ export class UnreadableCall extends Error {
 }
 
 /**
- * The call and its version from one snapshot, unaffected by concurrent writes.
+ * The call and its version from one snapshot, unaffected by concurrent writes; with the reports of the earlier calls that count
+ * too, as reports of its own.
  *
  * @throws {UnreadableCall} where what is stored is damaged.
  */
@@ -129,109 +128,21 @@ export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
     const where = callScope(access);
     const { version } = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
     try {
-      return { version, ...(await assembleCall(access, snapshot)) };
+      const assembled = await assembleCall(access, snapshot, ({ id }) => earlierTesterId(id));
+      const { call, leftOut } = combinedCall(assembled.document);
+      return { ...assembled, version, document: call, leftOut: [...assembled.leftOut, ...leftOut] };
     } catch (error) {
       throw isDatabaseUnavailable(error) ? error : new UnreadableCall(version, error);
     }
   });
 }
 
-/** The document of all testers that can be read together with the pattern, each of which has its shape already. */
-function readableCall(
-  document: Omit<CallDocument, "testers">,
-  { testers, leftOut }: ReportedTesters,
-): Omit<AssembledCall, "revisionId"> {
-  const call = { ...document, testers };
-  const faults = callFaults(call);
-  if (faults.length === 0) return { document: call, leftOut };
-  const faulty = faultsByTester(faults, testers);
-  if (faulty.size === 0) throw new Error(`a stored call is damaged: ${faults.map(({ path }) => path).join(", ")}`);
-  const unread = [...faulty].map(([tester, message]) => ({ tester, message }));
-  return readableCall(document, {
-    testers: testers.filter(({ id }) => !faulty.has(id)),
-    leftOut: [...leftOut, ...unread],
-  });
-}
-
-/** The first fault of each tester that has one, by the tester's id. */
-function faultsByTester(faults: readonly Fault[], testers: readonly { readonly id: string }[]): Map<string, string> {
-  const found = new Map<string, string>();
-  for (const { path, says } of faults) {
-    const [whole, index, inside] = /^testers\[(\d+)\]\.?(.*)$/.exec(path) ?? [];
-    const id = whole === undefined ? undefined : testers[Number(index)]?.id;
-    if (id !== undefined && !found.has(id)) found.set(id, `${inside}: ${says}`);
-  }
-  return found;
-}
-
 /** The call as a document to take along. */
 export async function callDocument(access: CallAccess): Promise<CallDocument> {
-  return (await callSnapshot(access)).document;
-}
-
-interface ReportedTesters {
-  readonly testers: readonly Tester[];
-  readonly leftOut: readonly LeftOut[];
-}
-
-async function reportedTesters(access: CallAccess, connection: Connection): Promise<ReportedTesters> {
-  const instructionErrors = await instructionErrorsOf(access, connection);
-  const rows = await connection.tester.findMany({
-    where: { call: callScope(access) },
-    orderBy: { position: "asc" },
-    select: {
-      code: true,
-      body: { select: { measurements: true } },
-      correctionAnswers: ANSWERS,
-      reports: {
-        orderBy: { version: "desc" },
-        take: 1,
-        select: {
-          document: true,
-          createdAt: true,
-          decisions: { select: { part: true, position: true, decision: true, usedCm: true } },
-          revision: { select: { number: true } },
-        },
-      },
-    },
+  return await inSnapshot(async (snapshot) => {
+    const { document } = await assembleCall(access, snapshot, ({ code }) => code);
+    return document;
   });
-  const leftOut: LeftOut[] = [];
-  const testers = rows.flatMap(({ code, body, correctionAnswers, reports: [report] }) => {
-    if (report === undefined) return [];
-    const person = { id: code, ...(body ? { body: body.measurements } : {}) };
-    const stored = testerSchema.safeParse({ ...Object(report.document), ...person });
-    if (!stored.success) {
-      const [issue] = stored.error.issues;
-      leftOut.push({ tester: code, message: `${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}` });
-      return [];
-    }
-    const decisions = report.decisions.map(({ decision, usedCm, ...at }) => ({
-      ...at,
-      decision: readDecision({ decision, usedCm }),
-    }));
-    const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
-    const answered = applyAnswers(testerDocument(stored.data, decisions), correctionAnswers, report.createdAt);
-    const worked = answered.worked && applyInstructionErrors(answered.worked, answered, until);
-    return [{ ...answered, ...(worked === undefined ? {} : { worked }) }];
-  });
-  return { testers, leftOut };
-}
-
-/** Errors in the instructions known from revisions made from plans of this call, up to the revision that they changed. */
-async function instructionErrorsOf(
-  access: CallAccess,
-  connection: Connection,
-): Promise<(InstructionError & { readonly until: number })[]> {
-  const rows = await connection.revisionEvidence.findMany({
-    where: { call: callScope(access) },
-    select: { instructionErrors: true, revision: { select: { number: true } } },
-  });
-  return rows.flatMap(({ instructionErrors, revision }) =>
-    z
-      .array(instructionErrorSchema)
-      .parse(instructionErrors)
-      .map((wrong) => ({ ...wrong, until: revision.number - 1 })),
-  );
 }
 
 /** Tester spots by size, as in the tester call. */

@@ -153,8 +153,12 @@ export async function revisionByNumber(access: PatternAccess, number: number): P
 }
 
 /** One revision by its id. */
-export async function revisionById(access: PatternAccess, revisionId: string): Promise<Revision> {
-  return await oneRevision(access, { id: revisionId });
+export async function revisionById(
+  access: PatternAccess,
+  revisionId: string,
+  connection: Connection = database(),
+): Promise<Revision> {
+  return await oneRevision(access, { id: revisionId }, connection);
 }
 
 /** The newest of those that are asked for; its document is fetched only where it is not known yet. */

@@ -2,10 +2,11 @@ import "server-only";
 import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
-import { callScope, type CallAccess } from "@/features/calls/access";
+import { callScope, countedCalls, type CallAccess } from "@/features/calls/access";
 import { readDecision } from "@/features/calls/report-schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { NAMED, namedTester, testersById } from "./named-testers-data";
 import { itemKey, type MadeDecision, type MadeDecisions } from "./mistakes/decision-copy";
 
 /** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
@@ -93,26 +94,31 @@ export async function storedTesters<Shape extends z.ZodRawShape>(
     orderBy: { position: "asc" },
     ...{ skip, take },
     select: {
-      tester: { select: { code: true, contact: { select: { name: true } } } },
+      tester: { select: NAMED },
       ...Object.fromEntries(columns.map((name) => [name, true])),
     },
   });
-  return rows.map(({ tester, ...row }) => ({
-    ...schema.parse({ ...row, tester: tester.code }),
-    name: tester.contact?.name ?? tester.code,
-  }));
+  return rows.map(({ tester: row, ...results }) => {
+    const { tester, name } = namedTester(access, row);
+    return { ...schema.parse({ ...results, tester }), name };
+  });
 }
 
 /** What people decided on items of some testers' newest reports, by `itemKey`. */
 export async function madeDecisions(access: CallAccess, codes: readonly string[]): Promise<MadeDecisions> {
   if (codes.length === 0) return new Map();
   const rows = await database().decision.findMany({
-    where: { report: { tester: { call: callScope(access), code: { in: [...new Set(codes)] } } } },
+    where: { report: { tester: testersById(access, codes) } },
     // A decision on the same item in a newer report comes last and replaces the older one.
     orderBy: { report: { version: "asc" } },
-    select: { ...DECISION, report: { select: { tester: { select: { code: true } } } } },
+    select: { ...DECISION, report: { select: { tester: { select: NAMED } } } },
   });
-  return new Map(rows.map((row) => [itemKey({ ...row, tester: row.report.tester.code }), madeDecisionOf(row)]));
+  return new Map(
+    rows.map((row) => [
+      itemKey({ ...row, tester: namedTester(access, row.report.tester).tester }),
+      madeDecisionOf(row),
+    ]),
+  );
 }
 
 /** What people decided on items of one tester's newest report, and of no older one. */
@@ -140,10 +146,15 @@ function madeDecisionOf({ reason, decidedBy, decidedAt, ...stored }: DecisionRow
 export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
   if (codes.length === 0) return new Map();
   const rows = await database().tester.findMany({
-    where: { call: callScope(access), code: { in: [...new Set(codes)] } },
-    select: { code: true, contact: { select: { name: true } } },
+    where: testersById(access, codes),
+    select: NAMED,
   });
-  return new Map(rows.map(({ code, contact }) => [code, contact?.name ?? code]));
+  return new Map(
+    rows.map((row) => {
+      const { tester, name } = namedTester(access, row);
+      return [tester, name];
+    }),
+  );
 }
 
 /** A tester and their position in the analysis. */
@@ -160,12 +171,33 @@ export async function testerPlaces(
 ): Promise<TesterPlace[]> {
   if (testers.length === 0) return [];
   const rows = await database().analysisTester.findMany({
-    where: { analysisId, analysis: { call: callScope(access) }, tester: { code: { in: [...testers] } } },
+    where: { analysisId, analysis: { call: callScope(access) }, tester: testersById(access, testers) },
     orderBy: { position: "asc" },
-    select: { position: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
+    select: { position: true, tester: { select: NAMED } },
   });
-  return rows.map(({ position, tester }) => ({
-    ...{ tester: tester.code, position },
-    name: tester.contact?.name ?? tester.code,
-  }));
+  return rows.map(({ position, tester }) => ({ position, ...namedTester(access, tester) }));
+}
+
+/** Reports in an analysis from a test before the call. */
+export interface EarlierReports {
+  readonly callId: string;
+  readonly title: string;
+  readonly reports: number;
+}
+
+/** How many reports of which earlier tests an analysis counts; none for most. */
+export async function earlierReports(
+  access: CallAccess,
+  { analysisId }: Pick<StoredAnalysis, "analysisId">,
+): Promise<EarlierReports[]> {
+  const counted = await countedCalls(access);
+  if (counted.length === 0) return [];
+  const analyses = { some: { analysis: { id: analysisId, call: callScope(access) } } };
+  const rows = await database().call.findMany({
+    where: { OR: counted.map(callScope) },
+    orderBy: { createdAt: "desc" },
+    select: { id: true, title: true, _count: { select: { testers: { where: { analyses } } } } },
+  });
+  const found = rows.map(({ id, title, _count }) => ({ callId: id, title, reports: _count.testers }));
+  return found.filter(({ reports }) => reports > 0);
 }

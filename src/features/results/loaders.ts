@@ -7,7 +7,14 @@ import { patternAccess } from "@/features/patterns/access";
 import { revisionById, revisionByNumber, type Revision } from "@/features/patterns/data";
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
-import { storedResults, testerNames, type AnalysisProgress, type StoredAnalysis } from "./data";
+import {
+  earlierReports,
+  storedResults,
+  testerNames,
+  type AnalysisProgress,
+  type EarlierReports,
+  type StoredAnalysis,
+} from "./data";
 import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./changes/plan-data";
 
 /** Parts of an analysis, and the pattern that it is of. */
@@ -30,6 +37,8 @@ export interface LoadedResults<Parts> {
   readonly results: Results<Parts> | null;
   /** Names of testers whose reports were left out of it. */
   readonly leftOut: readonly { readonly name: string; readonly message: string }[];
+  /** Reports of earlier tests in it. */
+  readonly earlier: readonly EarlierReports[];
 }
 
 /**
@@ -42,12 +51,13 @@ export async function loadResults<Shape extends z.ZodRawShape>(
   schema: z.ZodObject<Shape>,
 ): Promise<LoadedResults<z.output<z.ZodObject<Shape>>>> {
   const { progress, analysis } = await storedResults(access, call.version, schema);
-  if (analysis === null) return { progress, results: null, leftOut: [] };
+  if (analysis === null) return { progress, results: null, leftOut: [], earlier: [] };
   const { parts, ...stored } = analysis;
   const of =
     stored.revisionId === revision.revisionId ? revision : await revisionById(access.pattern, stored.revisionId);
   const results = { ...stored, ...parts, pattern: of.document, revisionNumber: of.number };
-  return { progress, results, leftOut: await namedLeftOut(access, stored) };
+  const [leftOut, earlier] = await Promise.all([namedLeftOut(access, stored), earlierReports(access, stored)]);
+  return { progress, results, leftOut, earlier };
 }
 
 async function namedLeftOut(access: CallAccess, { leftOut }: StoredAnalysis): Promise<LoadedResults<never>["leftOut"]> {

@@ -120,14 +120,18 @@ async function storeResults(
     )
     INSERT INTO analysis_tester (analysis_id, tester_id, position, size, drift_across, drift_along,
       comparisons, swatches, off_gauge, readings, yarn)
-    SELECT stored.id, tester.id, part.at - 1, part.size, part.drift_across, part.drift_along,
+    SELECT stored.id, coalesce(own.id, earlier.id), part.at - 1, part.size, part.drift_across, part.drift_along,
       part.comparisons, part.swatches, part.off_gauge, part.readings, part.yarn
     FROM stored CROSS JOIN ROWS FROM (json_to_recordset(${testers}::json) AS (
         tester text, size text, "driftAcross" float8, "driftAlong" float8,
         comparisons json, swatches json, "offGauge" jsonb, readings json, yarn json)
       ) WITH ORDINALITY AS part (code, size, drift_across, drift_along,
         comparisons, swatches, off_gauge, readings, yarn, at)
-    JOIN tester ON tester.call_id = ${callId}::uuid AND tester.code = part.code`;
+    CROSS JOIN LATERAL (SELECT (CASE WHEN part.code ~ '^t[0-9a-f]{32}$' THEN substr(part.code, 2) END)::uuid AS id)
+      AS earlier_id
+    LEFT JOIN tester AS own ON own.call_id = ${callId}::uuid AND own.code = part.code
+    LEFT JOIN tester AS earlier ON own.id IS NULL AND earlier.id = earlier_id.id
+    WHERE coalesce(own.id, earlier.id) IS NOT NULL`;
 }
 
 async function storeUnread(access: CallAccess, callVersion: number): Promise<void> {

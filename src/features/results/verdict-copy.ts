@@ -75,9 +75,9 @@ export function betweenWords(
   return near === far ? `about ${far} ${unit} ${way}` : `between ${near} and ${far} ${unit} ${way}`;
 }
 
-/** `2 more testers in L`; of null, which is more than the engine tries, `10+ more testers in L`. */
+/** `2 more testers in L`; of null, which is more than the engine tries, `30+ more testers in L`. */
 export function moreTesters(count: number | null, size: string): string {
-  if (count === null) return `10+ more testers in ${size}`;
+  if (count === null) return `30+ more testers in ${size}`;
   return `${count} more ${count === 1 ? "tester" : "testers"} in ${size}`;
 }
 
@@ -95,10 +95,20 @@ function side(cm: number, { less, more }: SideWords): string {
   return cm < 0 ? less : more;
 }
 
-function settling({ testersToSettle }: Cell, size: string): string {
+function settling({ testersToSettle, chanceWithThree }: Cell, size: string): string {
+  const three = chanceWithThree == null ? "" : threeWords(chanceWithThree, size);
   if (testersToSettle === null)
-    return `It is so close to the edge of the tolerance that even 9 more testers in ${size} would probably not settle it.`;
-  return `${capital(moreTesters(testersToSettle, size))} would settle it.`;
+    return `It is so close to the edge of the tolerance that even 30 more testers in ${size} may not settle it. ${three}`.trim();
+  const few = testersToSettle > 3 ? ` ${three}` : "";
+  return `${capital(moreTesters(testersToSettle, size))} would settle it in 4 cases of 5.${few}`;
+}
+
+/** `3 more testers in L would settle it in 4 cases of 10.` */
+function threeWords(chance: number, size: string): string {
+  const cases = Math.round(chance * 10);
+  return cases === 0
+    ? `3 more testers in ${size} would hardly settle it.`
+    : `3 more testers in ${size} would settle it in ${cases} ${cases === 1 ? "case" : "cases"} of 10.`;
 }
 
 function capital(text: string): string {

@@ -48,19 +48,20 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     }
   });
 
-  it("asks for more testers if they would decide a verdict, and for none if nine would not", () => {
+  it("asks for more testers if they would decide a verdict, and for none if thirty would not", () => {
     const [few, edge, sure] = [
-      [reader("a", { bust: 101 })],
+      [reader("a", { bust: 100 }), reader("b", { bust: 100 })],
       // Twelve who all read just the tolerance of two centimetres too much.
       Array.from({ length: 12 }, (_, index) => reader(`t${index}`, { bust: 102 + (index % 2 === 0 ? 0.4 : -0.2) })),
       Array.from({ length: 6 }, (_, index) => reader(`t${index}`, { bust: 100 })),
     ].map((testers) => cell(gaps(callDocument(testers)), "small", "bust"));
     expect(few?.verdict).toBe("unsettled");
-    expect(few?.testersToSettle).toBeGreaterThanOrEqual(1);
-    expect(few?.testersToSettle).toBeLessThanOrEqual(9);
+    expect(few?.testersToSettle ?? 30).toBeLessThanOrEqual(30);
+    expect(few?.chanceWithThree).toBeGreaterThan(0.3);
     expect(["unsettled", "leaning"]).toContain(edge?.verdict);
     expect(edge?.testersToSettle).toBeNull();
-    expect(sure).toMatchObject({ verdict: "holds", testersToSettle: null });
+    expect(edge?.chanceWithThree).toBeLessThan(few?.chanceWithThree ?? 0);
+    expect(sure).toMatchObject({ verdict: "holds", testersToSettle: null, chanceWithThree: null });
   });
 
   it("counts repeated readings by their mean, as one report", () => {

@@ -1,4 +1,4 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { testerSchema } from "@/engine/pattern";
 import { readReport, typedOfReport } from "@/engine/reporting";
 import { reportContext, typedSwatch } from "./report-context";
@@ -38,6 +38,41 @@ it("keeps blocking, the yarn's name, its strands and how close the tester likes 
   });
   expect(testerSchema.safeParse({ id: "ann", ...read.report }).success).toBe(true);
   expect(readReport(typedOfReport(read, reportContext()), reportContext()).report).toEqual(read.report);
+});
+
+describe("what was counted before blocking", () => {
+  const before = { beforeStitches: "20", beforeRows: "26 1/2" };
+
+  it("is kept with the swatch, over the same width and height where none are typed, and read back", () => {
+    const read = readReport(typedSwatch({ ...before, beforeAlong: "10.5" }), reportContext());
+    expect(read.faults).toEqual([]);
+    expect(read.report.swatches[0]?.before).toEqual({ stitches: 20, acrossCm: 10, rows: 26.5, alongCm: 10.5 });
+    expect(testerSchema.safeParse({ id: "ann", ...read.report }).success).toBe(true);
+    const again = typedOfReport(read, reportContext());
+    expect(again["swatch.1.beforeRows"]).toBe("26 1/2");
+    expect(readReport(again, reportContext()).report).toEqual(read.report);
+  });
+
+  it("is read in the tester's inches", () => {
+    const typed = typedSwatch({ ...before, across: "4", along: "4", beforeAcross: "4", beforeAlong: "3 7/8" });
+    const read = readReport(typed, reportContext({ unit: "in" }));
+    expect(read.report.swatches[0]?.before).toMatchObject({ acrossCm: 10.16 });
+    expect(
+      readReport(typedOfReport(read, reportContext({ unit: "in" })), reportContext({ unit: "in" })).report,
+    ).toEqual(read.report);
+  });
+
+  it("needs both counts, and none of them", () => {
+    expect(readReport(typedSwatch({ beforeRows: "26" }), reportContext()).faults).toEqual([
+      { field: "swatch.1.beforeStitches", message: "The number of stitches before blocking is missing." },
+    ]);
+    expect(readReport(typedSwatch(), reportContext()).report.swatches[0]).not.toHaveProperty("before");
+  });
+
+  it("cannot be a gauge that there is not", () => {
+    const { faults } = readReport(typedSwatch({ ...before, beforeAlong: "0.5" }), reportContext());
+    expect(faults.map(({ field }) => field)).toEqual(["swatch.1.beforeRows"]);
+  });
 });
 
 it("asks for nothing of this: a report without it has none of its fields", () => {

@@ -30,7 +30,7 @@ describe("the words of a verdict", () => {
     [{ verdict: "leaning" as const, gapCm: -1.2 }, "probably too narrow"],
     [{ verdict: "unsettled" as const, testersToSettle: 2 }, "not enough data: 2 more testers in L"],
     [{ verdict: "unsettled" as const, testersToSettle: 1 }, "not enough data: 1 more tester in L"],
-    [{ verdict: "unsettled" as const }, "not enough data: 10+ more testers in L"],
+    [{ verdict: "unsettled" as const }, "not enough data: 30+ more testers in L"],
     [{ reports: 0, verdict: "leaning" as const }, "no report yet"],
   ])("%j is “%s”", (change, words) => {
     expect(verdictWords(cell(change), inL)).toBe(words);
@@ -42,6 +42,24 @@ describe("the words of a verdict", () => {
 
   it("gives the interval in a sentence", () => {
     expect(verdictSentence(cell({}), inL)).toBe("2 cm too wide in L: between 1 and 3 cm too wide.");
+  });
+
+  it("says how many testers settle it, how often, and what a few would do", () => {
+    const open = { verdict: "unsettled" as const, gapCm: 1, lowCm: -1, highCm: 3 };
+    const settles = (change: Partial<Cell>) =>
+      verdictSentence(cell({ ...open, ...change }), inL)
+        .split(". ")
+        .slice(1)
+        .join(". ");
+    expect(settles({ testersToSettle: 2, chanceWithThree: 0.86 })).toBe(
+      "2 more testers in L would settle it in 4 cases of 5.",
+    );
+    expect(settles({ testersToSettle: 24, chanceWithThree: 0.42 })).toBe(
+      "24 more testers in L would settle it in 4 cases of 5. 3 more testers in L would settle it in 4 cases of 10.",
+    );
+    expect(settles({ testersToSettle: null, chanceWithThree: 0.02 })).toBe(
+      "It is so close to the edge of the tolerance that even 30 more testers in L may not settle it. 3 more testers in L would hardly settle it.",
+    );
   });
 
   it("gives what neighbouring sizes suggest for a cell without a report, where the engine has an estimate", () => {

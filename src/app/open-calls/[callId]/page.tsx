@@ -6,6 +6,8 @@ import { publishedCall } from "@/features/recruiting/listing/access";
 import { loadOpenCall, type OpenCallPage } from "@/features/recruiting/listing/loaders";
 import { callAccess } from "@/features/calls/access";
 import { readPreviewedSample, readPublicSample, type SamplePhoto } from "@/features/testing/photos/sample-data";
+import { ShownGallery } from "@/features/testing/photos/shown-gallery";
+import { readPreviewedPhotos, readShownPhotos, type ShownPhoto } from "@/features/testing/photos/shown-photo-data";
 import { SampleGallery } from "@/features/testing/photos/sample-gallery";
 import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
 import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
@@ -40,11 +42,12 @@ export default async function PublicCallPage({ params, searchParams }: Props) {
     size === undefined || listing.taking === "preview"
       ? []
       : await yarnForReader(await publishedCall(listing.callId), size.id);
-  const photos = await sampleFor(page);
+  const [photos, shown] = await Promise.all([sampleFor(page), shownFor(page)]);
   return (
     <OpenCallView
       {...{ page, unit, size }}
       photos={photos.length === 0 ? null : <SampleGallery photos={photos} patternName={listing.pattern.name} />}
+      testerPhotos={<ShownGallery photos={shown} pattern={listing.pattern} />}
       drawing={<PieceGlance pattern={listing.pattern} unit={unit} />}
       yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}
     />
@@ -54,4 +57,9 @@ export default async function PublicCallPage({ params, searchParams }: Props) {
 async function sampleFor({ listing: { callId, taking }, viewer }: OpenCallPage): Promise<SamplePhoto[]> {
   if (taking !== "preview") return await readPublicSample(await publishedCall(callId));
   return viewer === null ? [] : await readPreviewedSample(await callAccess(viewer, callId, "viewer"));
+}
+
+async function shownFor({ listing: { callId, taking }, viewer }: OpenCallPage): Promise<ShownPhoto[]> {
+  if (taking !== "preview") return await readShownPhotos(await publishedCall(callId));
+  return viewer === null ? [] : await readPreviewedPhotos(await callAccess(viewer, callId, "viewer"));
 }

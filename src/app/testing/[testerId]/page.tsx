@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import { SizeChanges } from "@/features/patterns/compare/size-changes";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
 import { yarnForTester } from "@/features/results/yarn/yarn-for-tester-data";
 import { TesterHome } from "@/features/testing/home/components/tester-home";
@@ -20,11 +21,17 @@ export default async function TesterPage({ params }: PageProps<"/testing/[tester
     yarnForTester(loaded.access, size.id),
     isMailOn() ? readOwnChoice(loaded.access) : null,
   ]);
+  const pieces = piecesWords(revision.document, call.pieces);
   const compared = { before: revision.document, after: news.revision?.document, size: size.id, unit };
   const intro = (
     <>
       Size <bdi className="font-semibold text-ink">{size.label}</bdi>, for <bdi>{call.designerName}</bdi>
       {call.isDemo ? " (made up for the demo)" : null}
+      {pieces === null ? null : (
+        <>
+          . You make and measure only: <bdi className="font-semibold text-ink">{pieces}</bdi>
+        </>
+      )}
     </>
   );
   return (

@@ -2,7 +2,7 @@ import { at } from "../../linear-algebra";
 import type { Block, BlockEffect, Group, Readings } from "../../variance-components";
 
 export interface SwatchEffect extends BlockEffect {
-  /** Whose gauge it is the error of; null for the drift of all fabrics together. */
+  /** Whose gauge it is the error of; null for a drift of all fabrics together, and for growth. */
   readonly fabric: string | null;
 }
 

@@ -1,10 +1,12 @@
 import type { CallDocument, Fabric, Reading, Tester } from "../../pattern";
 import {
   chooseSwatch,
+  fabricGrowths,
+  garmentGaugeUncertainty,
+  growthOfTester,
   indexPattern,
   measure,
   statedGauge,
-  swatchUncertainty,
   workedAtOwnGauge,
   type GaugeUncertainty,
   type PatternIndex,
@@ -50,7 +52,7 @@ export function gapReadings(call: CallDocument): {
   readonly testers: readonly TesterGaps[];
   readonly readings: TesterReadings;
 } {
-  const index = indexPattern(call.pattern);
+  const index = indexPattern(call.pattern, fabricGrowths(call));
   const spreads = gaugeSpread(call);
   const sizes = new Map(call.pattern.sizes.map(({ id }, index) => [id, index]));
   const measurements = new Map(call.pattern.measurements.map(({ id }, index) => [id, index]));
@@ -113,6 +115,7 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
       fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.rows })),
       "alongCm",
     ),
+    ...growthEffects(index, tester, gaps),
   ];
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
@@ -131,6 +134,16 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
   };
 }
 
+/** The error of a fabric's growth, which moves what was measured while working. */
+function growthEffects(index: PatternIndex, tester: Tester, gaps: readonly TesterGap[]): SwatchEffect[] {
+  return index.pattern.fabrics.flatMap(({ id }) => {
+    const weights = Float64Array.from(gaps, ({ split, toleranceCm }) => (split.growingCm?.get(id) ?? 0) / toleranceCm);
+    if (weights.every((weight) => weight === 0)) return [];
+    const sd = growthOfTester(index, tester, id)?.sdAlong ?? 0;
+    return sd === 0 ? [] : [{ fabric: null, weights, knownVariance: sd * sd, sd: null }];
+  });
+}
+
 function gaugeUncertaintyOf(
   tester: Tester,
   fabric: Fabric,
@@ -138,7 +151,7 @@ function gaugeUncertaintyOf(
 ): GaugeUncertainty {
   const swatch = chooseSwatch(tester.swatches, fabric.id);
   if (swatch === undefined) return spreads.get(fabric.id) ?? { stitches: 0, rows: 0 };
-  const read = swatchUncertainty(swatch);
+  const read = garmentGaugeUncertainty(swatch, tester.blocking);
   const extra = extraSwatchUncertainty(swatch, statedGauge(fabric));
   return { stitches: Math.hypot(read.stitches, extra.stitches), rows: Math.hypot(read.rows, extra.rows) };
 }

@@ -14,7 +14,10 @@ const MAX_DEVIATION = 0.2;
  *
  * @returns relative root mean square by fabric and direction: the prior spread, updated by the call's swatches.
  */
-export function gaugeSpread({ pattern, testers }: CallDocument): ReadonlyMap<string, GaugeUncertainty> {
+export function gaugeSpread({
+  pattern,
+  testers,
+}: Pick<CallDocument, "pattern" | "testers">): ReadonlyMap<string, GaugeUncertainty> {
   return new Map(
     pattern.fabrics.map((fabric) => {
       const stated = statedGauge(fabric);

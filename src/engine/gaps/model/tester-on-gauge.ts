@@ -5,6 +5,7 @@ import {
   patternWorking,
   statedGauge,
   swatchUncertainty,
+  type GaugeUncertainty,
   type PatternIndex,
 } from "../../prediction";
 import { gatherInformation, type Block } from "../../variance-components";
@@ -13,20 +14,36 @@ import { SD_INDEX } from "./gap-sds";
 
 const SWATCH_CM = 10;
 
+interface NextTester {
+  /** Of the gap model. */
+  readonly sds: Float64Array;
+  /** Chance that they make no swatch; 0 where left out. */
+  readonly chanceWithoutSwatch?: number;
+  /** By fabric, the uncertainty of a gauge without a swatch. */
+  readonly gaugeSpreads?: ReadonlyMap<string, GaugeUncertainty>;
+}
+
 /**
- * Information that one more tester of a size adds about its cells if they take all measurements: on gauge, with a swatch counted in whole
- * stitches over ten centimetres.
+ * Information that one more tester of a size adds about its cells if they take all measurements: on gauge, with a swatch
+ * counted in whole stitches over ten centimetres, or without one, each as often as the chance says.
  *
- * @param sds of the gap model.
  * @returns precision matrix of the size's cells in tolerances, measurement i and j at `i * measurements + j`.
  */
-export function testerInformation(pattern: PatternDocument, size: Size, sds: Float64Array): Float64Array {
-  const block = blockOnGauge(indexPattern(pattern), size);
+export function testerInformation(pattern: PatternDocument, size: Size, next: NextTester): Float64Array {
+  const { chanceWithoutSwatch: share = 0, gaugeSpreads } = next;
+  const index = indexPattern(pattern);
+  const withSwatch = informationOf(index, blockOnGauge(index, size), next.sds);
+  if (share === 0 || gaugeSpreads === undefined) return withSwatch;
+  const without = informationOf(index, blockOnGauge(index, size, gaugeSpreads), next.sds);
+  return withSwatch.map((value, at) => (1 - share) * value + share * (without[at] ?? 0));
+}
+
+function informationOf({ pattern }: PatternIndex, block: Block, sds: Float64Array): Float64Array {
   const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: SD_INDEX.residual };
   return gatherInformation(readings, sds).groups[0]?.precision ?? new Float64Array();
 }
 
-function blockOnGauge(index: PatternIndex, size: Size): Block {
+function blockOnGauge(index: PatternIndex, size: Size, withoutSwatch?: ReadonlyMap<string, GaugeUncertainty>): Block {
   const working = patternWorking(index, size.id);
   const gaps = index.pattern.measurements.map((measurement, position): TesterGap => {
     return {
@@ -48,7 +65,7 @@ function blockOnGauge(index: PatternIndex, size: Size): Block {
       alongCm: SWATCH_CM,
       washed: true,
     };
-    return { id: fabric.id, ...swatchUncertainty(swatch) };
+    return { id: fabric.id, ...(withoutSwatch?.get(fabric.id) ?? swatchUncertainty(swatch)) };
   });
   return {
     values: new Float64Array(gaps.length),

@@ -1,16 +1,16 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
-/** Largest number of further testers that is reported (docs/method.md#how-many-testers). */
-const MAX_TESTERS_TO_SETTLE = 9;
+/** Numbers of further testers that are worked out; those between are interpolated (docs/method.md#how-many-testers). */
+const WORKED_OUT = [0, 1, 2, 3, 5, 8, 13, 20, 30] as const;
 
 /**
- * Variances of a size's cells once more testers of that size have reported all measurements.
+ * Variances of a size's cells now, and once more testers of that size have reported all measurements.
  *
  * New information on a group of cells changes their covariance C to C − C·S(I + SᵀC·S)⁻¹SᵀC with S·Sᵀ = the information.
  *
  * @param covariance of the size's cells now, cell i and j at `i * cells + j`.
  * @param perTester the information of one tester's readings: a precision matrix, in the same order.
- * @returns variances of the cells with 1, 2, … more testers, nine at most; none where a number is not finite.
+ * @returns variances of the cells with 0, 1, 2, … more testers, thirty at most; none where a number is not finite.
  */
 export function variancesWithMore(covariance: Float64Array, perTester: Float64Array): Float64Array[] {
   const cells = Math.round(Math.sqrt(covariance.length));
@@ -19,9 +19,25 @@ export function variancesWithMore(covariance: Float64Array, perTester: Float64Ar
   const covarianceRoot = squareProduct(covariance, root.values, cells);
   const inner = productOfTransposed(root.values, covarianceRoot, cells);
   const across = transposed(covarianceRoot, cells);
-  return Array.from({ length: MAX_TESTERS_TO_SETTLE }, (_, more) =>
-    variancesAfter({ covariance, across, inner, cells, share: 1 / (more + 1) }),
+  const now = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
+  const workedOut = WORKED_OUT.map((more) =>
+    more === 0 ? now : variancesAfter({ covariance, across, inner, cells, share: 1 / more }),
   );
+  return filledIn(workedOut);
+}
+
+/** The numbers of testers between those that are worked out: what the testers between add to the precision is shared evenly. */
+function filledIn(workedOut: readonly Float64Array[]): Float64Array[] {
+  return WORKED_OUT.flatMap((more, index) => {
+    const [from, to] = [workedOut[index - 1], workedOut[index]];
+    if (to === undefined) return [];
+    const before = WORKED_OUT[index - 1];
+    if (from === undefined || before === undefined) return [to];
+    return Array.from({ length: more - before }, (_, step) => {
+      const share = (step + 1) / (more - before);
+      return from.map((variance, cell) => 1 / ((1 - share) / variance + share / at(to, cell)));
+    });
+  });
 }
 
 function variancesAfter(given: {

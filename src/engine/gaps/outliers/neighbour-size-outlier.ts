@@ -57,7 +57,8 @@ function inSize(
 ): ScoredReading {
   const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
   if (measurement === undefined) return reading;
-  const working = { ...patternWorking(index, size), gaugeOf: workedAtOwnGauge(index, tester).gaugeOf };
+  const { gaugeOf, growthOf } = workedAtOwnGauge(index, tester);
+  const working = { ...patternWorking(index, size), gaugeOf, growthOf };
   const split = measure(index, measurement, working);
   return { ...reading, expectation: expectationOf(index, split, { tester, measurement }) };
 }

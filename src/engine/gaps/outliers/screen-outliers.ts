@@ -1,5 +1,5 @@
 import { withUsedValues, type CallDocument, type Tester } from "../../pattern";
-import { indexPattern, type PatternIndex } from "../../prediction";
+import { fabricGrowths, indexPattern, type PatternIndex } from "../../prediction";
 import type { Outlier } from "../gaps-output";
 import { neighbourSizeOutlier } from "./neighbour-size-outlier";
 import { readingOutliers } from "./reading-outliers";
@@ -23,7 +23,7 @@ export interface ScreenedCall {
  * @see docs/method.md#outliers.
  */
 export function screenOutliers(call: CallDocument): ScreenedCall {
-  const index = indexPattern(call.pattern);
+  const index = indexPattern(call.pattern, fabricGrowths(call));
   const withSwatches = call.testers.map((tester) => screenSwatches(index, withUsedValues(tester)));
   const medians = medianGaps(
     index,

@@ -83,12 +83,17 @@ function signed(step: number): string {
 
 /** Lengths to work until they measure so much. */
 export function LengthTable({ pattern, unit }: TableProps) {
-  const rows = (pattern.lengths ?? []).map(({ id, label, cm }) => ({
+  const rows = (pattern.lengths ?? []).map(({ id, label, cm, measured, growth = 1 }) => ({
     key: id,
-    head: label,
+    head: measured === "working" ? `${label}, measured while working${growthWords(growth)}` : label,
     cells: bySize(pattern, cm, (value) => `${formatExactLength(value, unit)} ${unit}`),
   }));
   return <MatrixTable label="Lengths" corner="Work until it measures" columns={sizeColumns(pattern)} rows={rows} />;
+}
+
+/** `, blocked × 1.05`; nothing where blocking changes nothing. */
+function growthWords(growth: number): string {
+  return growth === 1 ? "" : `, blocked × ${growth}`;
 }
 
 /** What edgings, seams and joins add or take, with the sign as a word. */

@@ -8,6 +8,7 @@ import { useEditing } from "./editing";
 import { ChoiceField, TextField } from "./fields";
 import { ItemButtons } from "./item-buttons";
 import { moveItem, replaceItem } from "./list-items";
+import { MeasuredWhen } from "./measured-when";
 import { usesWords } from "./uses";
 
 interface CmRowProps {
@@ -26,7 +27,8 @@ const SCOPES = [
 
 /** One length, edging or seam: a number for all sizes, or one for each. */
 export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
-  const { unit, change } = useEditing("unit", "change");
+  const { pattern, unit, change } = useEditing("pattern", "unit", "change");
+  const length = list === "lengths" ? pattern.lengths?.[i] : undefined;
   const set = (next: (item: CmItem) => CmItem, field: string | null) =>
     change(
       (now) =>
@@ -86,6 +88,7 @@ export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
           />
         </span>
       </div>
+      {length === undefined ? null : <MeasuredWhen length={length} i={i} />}
       {typeof cm === "object" ? <CmBySize {...{ list, item, i }} cm={cm} onItem={set} /> : null}
       <p className="mt-2 text-sm text-soft">
         {uses.length === 0 ? "Not used in any measurement yet." : `Used in ${usesWords(uses)}.`}

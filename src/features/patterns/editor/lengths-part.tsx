@@ -15,7 +15,7 @@ const WORDS = {
   lengths: {
     title: "Work until it measures",
     intro:
-      "What people work to a length instead of counting, such as 5 cm of rib. It is the same at any gauge. Measurements can include it.",
+      "What people work to a length instead of counting, such as 5 cm of rib. It is the same at any gauge; measured while working, it still changes with blocking. Measurements can include it.",
     what: "length",
     placeholder: "such as Hem rib",
     none: "Nothing is worked to a length yet.",

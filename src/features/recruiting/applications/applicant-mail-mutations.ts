@@ -4,6 +4,8 @@ import { writeMessages } from "@/features/mail/mutations";
 import type { MessageContent, MessageKind, MessageWords } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
+import { changedMessage } from "../own-words/changed-message-computed";
+import { applicantValues, messageChange } from "../own-words/own-words-data";
 import { mailedApplicant, mailedApplicantSelect, type MailedApplicant } from "./mailed-applicant-data";
 
 interface ToApplicants {
@@ -14,7 +16,7 @@ interface ToApplicants {
   readonly content: (applicant: MailedApplicant) => MessageWords & Partial<Pick<MessageContent, "because">>;
 }
 
-/** Writes mail to applicants, from the designer, in the transaction that causes it. @returns to how many. */
+/** Writes mail to applicants of one call, from the designer and in their words where they wrote some, in the transaction that causes it. @returns to how many. */
 export async function writeToApplicants(
   connection: Connection,
   { kind, applications, content }: ToApplicants,
@@ -25,11 +27,15 @@ export async function writeToApplicants(
     orderBy: { position: "asc" },
     select: mailedApplicantSelect,
   });
+  const change = await messageChange(connection, { kind, call: { applications: { some: applications } } });
   const messages = rows.map((row) => {
     const { id: applicationId, callId, contact, call } = row;
+    const said = content(mailedApplicant(row));
+    const values = applicantValues(contact?.name ?? "");
     const whole = {
       because: `because you applied to test “${call.title}”`,
-      ...content(mailedApplicant(row)),
+      ...said,
+      ...changedMessage(said, { change, values }),
       name: contact?.name ?? "",
       from: call.pattern.memberships[0]?.account ?? null,
     };

@@ -1,5 +1,6 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import type { LinkTarget } from "@/features/mail/schema";
 import { storedPattern } from "@/features/patterns/data";
 import { callDates, type CallDates } from "@/features/recruiting/listing/data";
@@ -19,6 +20,8 @@ export interface MailedTester {
   readonly pattern: string;
   /** The size's label. */
   readonly size: string;
+  /** The pieces that they make, where it is not the whole garment. */
+  readonly pieces: string | null;
   /** Null where nothing has set any. */
   readonly dates: CallDates<TesterDates> | null;
   readonly timeZone: string;
@@ -60,6 +63,7 @@ function mailedTester(row: Row, pattern: PatternDocument | undefined): MailedTes
       expiresAt,
     },
     size: pattern?.sizes.find((each) => each.id === size)?.label ?? size,
+    pieces: pattern === undefined ? null : piecesWords(pattern, call.pieces),
     dates: days === null ? null : callDates(days, zone),
     timeZone: row.timeZone ?? zone,
     ownLink: { before: "/invited/", key: "invitation", id, version: linkVersion },
@@ -79,7 +83,7 @@ const mailedTesterSelect = {
   contact: { select: { name: true, email: true } },
   call: {
     select: {
-      title: true,
+      ...{ title: true, pieces: true },
       listing: { select: { document: true, publishedAt: true } },
       pattern: { select: { memberships: signingDesigner } },
     },
@@ -95,6 +99,11 @@ type Row = Prisma.TesterGetPayload<{ select: typeof mailedTesterSelect }>;
 
 /** Labels with what they stand for, as a message lists them. */
 export type Facts = [string, string][];
+
+/** What of the garment is tested, where it is a part. */
+export function pieceFact({ pieces }: Pick<MailedTester, "pieces">): Facts {
+  return pieces === null ? [] : [["You make only", pieces]];
+}
 
 /** The days of a test for its tester. */
 export function dateFacts(dates: MailedTester["dates"], timeZone: string): Facts {

@@ -12,8 +12,7 @@ import { latestRevision, newestDocument, storedPattern } from "@/features/patter
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { offerContent } from "./offer-computed";
-import { writeToTesters } from "./tester-mail-mutations";
+import { writeOffers } from "./offer-mail-mutations";
 
 interface NewInvitation {
   readonly applicationId: string;
@@ -72,7 +71,7 @@ export async function inviteApplicants(
       });
     }
     const testers = { id: { in: ids }, call: callEditScope(access) };
-    await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
+    await writeOffers(transaction, testers);
     return invited.length;
   }, connection);
 }

@@ -1,6 +1,6 @@
 import type { MessageWords } from "@/features/mail/schema";
 import { untilWords } from "@/ui/moment-copy";
-import { dateFacts, zoneFact, type Facts, type MailedTester } from "./mailed-tester-data";
+import { dateFacts, pieceFact, zoneFact, type Facts, type MailedTester } from "./mailed-tester-data";
 
 /** A place is offered, or can be answered longer. */
 export function offerContent(tester: MailedTester): MessageWords {
@@ -14,7 +14,7 @@ export function offerContent(tester: MailedTester): MessageWords {
           ? `Thank you for offering to test “${pattern}”. I would like you to make size ${size}.`
           : `Would you like to test “${pattern}” for me in size ${size}?`,
       },
-      { facts: [...until, ...dateFacts(dates, timeZone), ...zoneFact(timeZone)] },
+      { facts: [...pieceFact(tester), ...until, ...dateFacts(dates, timeZone), ...zoneFact(timeZone)] },
       { link: "Accept or decline", to: ownLink },
       {
         text: "This link is yours alone, so please don’t share it. To ask me something first, just answer this e-mail.",

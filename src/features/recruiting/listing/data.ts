@@ -1,6 +1,7 @@
 import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { designerOfPattern, newestDocument, storedPattern } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
@@ -91,6 +92,8 @@ export interface PublishedListing extends Listing {
   readonly isDemo: boolean;
   /** Its newest revision. */
   readonly pattern: PatternDocument;
+  /** The pieces that testers make, where it is not the whole garment. */
+  readonly pieces: string | null;
   readonly places: Places;
   readonly taking: Taking;
 }
@@ -101,12 +104,13 @@ export async function readPublished(published: PublishedCall): Promise<Published
   const [revision] = row?.pattern.revisions ?? [];
   if (row?.listing == null || revision === undefined) throw new AppError("not-found");
   const listing = toListing(row.listing);
+  const pattern = storedPattern(revision);
   return {
     ...listing,
     callId: row.id,
     title: row.title,
     ...ownerOf(row.pattern),
-    pattern: storedPattern(revision),
+    ...{ pattern, pieces: piecesWords(pattern, row.pieces) },
     places: placesOf(row.places),
     taking: takingNow(listing, { isClosed: row.status === "closed", applications: row._count.applications }),
   };
@@ -146,6 +150,7 @@ const publishedSelect = {
   id: true,
   title: true,
   status: true,
+  pieces: true,
   listing: { select: listingSelect },
   places: true,
   pattern: {

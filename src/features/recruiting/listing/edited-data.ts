@@ -72,12 +72,16 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
 /** The unpublished listing of a call, for its members. @throws {AppError} "not-found" if it has none. */
 export async function previewedCall(
   access: CallAccess,
-): Promise<{ title: string; designer: string; isDemo: boolean; typed: TypedListing }> {
+): Promise<{ title: string; designer: string; isDemo: boolean; pieces: readonly string[]; typed: TypedListing }> {
   const row = await database().call.findUnique({
     where: { ...callScope(access), listing: { publishedAt: null } },
-    select: { title: true, listing: { select: { document: true } }, pattern: { select: patternOwnerSelect } },
+    select: {
+      ...{ title: true, pieces: true },
+      listing: { select: { document: true } },
+      pattern: { select: patternOwnerSelect },
+    },
   });
   if (row?.listing == null) throw new AppError("not-found");
   const { typed } = listingDraftSchema.parse(row.listing.document);
-  return { title: row.title, ...ownerOf(row.pattern), typed };
+  return { title: row.title, pieces: row.pieces, ...ownerOf(row.pattern), typed };
 }

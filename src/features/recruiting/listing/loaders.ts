@@ -1,6 +1,7 @@
 import "server-only";
 import { ownApplicationLink } from "@/features/recruiting/applications/access";
 import { callAccess } from "@/features/calls/access";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import { latestRevision } from "@/features/patterns/data";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
@@ -15,7 +16,7 @@ import type { Dates } from "./schema";
 /** What the page of a tester call shows: the published listing or, for members, the draft. */
 export interface CallListing extends Pick<
   PublishedListing,
-  "callId" | "title" | "designer" | "isDemo" | "pattern" | "places"
+  "callId" | "title" | "designer" | "isDemo" | "pattern" | "pieces" | "places"
 > {
   readonly document: Omit<PublishedListing["document"], "dates">;
   readonly dates: { readonly [Key in keyof Dates]?: CallDay };
@@ -69,14 +70,14 @@ function isNotFound(error: unknown): boolean {
 
 async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
   const access = await callAccess(viewer, callId, "viewer");
-  const [{ document: pattern }, { typed, title, ...call }] = await Promise.all([
+  const [{ document: pattern }, { typed, title, pieces, ...call }] = await Promise.all([
     latestRevision(access.pattern),
     previewedCall(access),
   ]);
   const { listing } = readTyped(typed, pattern);
   return {
     ...call,
-    ...{ callId, pattern, title: listing.title === "" ? title : listing.title },
+    ...{ callId, pattern, pieces: piecesWords(pattern, pieces), title: listing.title === "" ? title : listing.title },
     ...{ places: listing.places, document: listing.document },
     dates: listing.document.timeZone === "" ? {} : callDates(listing.dates, listing.document.timeZone),
     agreement: { version: null, text: wholeAgreement(listing.agreement, listing.sharing) },

@@ -15,7 +15,7 @@ interface ResultsFrameProps<Parts> {
 
 /** A page of results: what was calculated last, and a notice if reports or the pattern have changed since. */
 export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFrameProps<Parts>) {
-  const { progress, results, leftOut } = loaded;
+  const { progress, results, leftOut, earlier } = loaded;
   const watch = `/calls/${callId}/analysis`;
   if (results === null && progress.status === "updating") return <StillCalculating what="call" watch={watch} />;
   return (
@@ -36,8 +36,26 @@ export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFramePr
           <p className="mt-2">Everything else was calculated without them. Ask them to correct their report.</p>
         </Notice>
       )}
+      {earlier.length === 0 ? null : <EarlierReports tests={earlier} />}
       {results === null ? null : children(results)}
     </>
+  );
+}
+
+/** How many of the reports come from tests before this one. */
+function EarlierReports({ tests }: { readonly tests: LoadedResults<unknown>["earlier"] }) {
+  return (
+    <Notice title="Reports of two tests, counted together">
+      {tests.map(({ callId, title, reports }) => (
+        <p key={callId} className="wrap-anywhere">
+          {reports === 1 ? "One report comes from" : `${reports} reports come from`}{" "}
+          <Link href={callPageHref(callId, "overview")} className="text-link">
+            {title}
+          </Link>
+          , with the stitches and rows worked there.
+        </p>
+      ))}
+    </Notice>
   );
 }
 

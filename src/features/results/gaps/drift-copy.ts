@@ -1,3 +1,11 @@
+import { BLOCKING_LABELS } from "@/engine/reporting";
+import type { BlockedOtherwise } from "@/engine/results";
+
+/** `Their swatch was wet-blocked, the garment steamed: its fabric may differ more from the swatch’s.` */
+export function blockedOtherwiseWords({ swatch, garment }: BlockedOtherwise): string {
+  return `Their swatch was ${BLOCKING_LABELS[swatch]}, the garment ${BLOCKING_LABELS[garment]}: its fabric may differ more from the swatch’s, so their lengths count less.`;
+}
+
 /** How much a garment's fabric differs from its swatch, as fractions; null where unknown. */
 export interface Drifts {
   readonly driftAcross: number | null;

@@ -3,7 +3,7 @@ import { formatChange, formatLength } from "@/ui/format-length";
 import type { NotCounted } from "@/engine/results";
 import type { CellReading } from "./cell-readings";
 import { deciderWords, usedWords } from "../mistakes/decision-copy";
-import { driftWords } from "./drift-copy";
+import { blockedOtherwiseWords, driftWords } from "./drift-copy";
 import type { ShownStep } from "./shown-steps";
 import { entryErrorSentence } from "../mistakes/entry-error-copy";
 import { placeSteps, type StepScale } from "./step-scale";
@@ -41,6 +41,9 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
       {standing === null ? null : <p className="mb-2 text-sm font-semibold">{standing}</p>}
       {suspect ? <p className="mb-2 text-sm font-semibold">{entryErrorSentence(suspect, unit)}</p> : null}
       {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
+      {reading.blockedOtherwise === undefined ? null : (
+        <p className="mb-2 text-sm text-soft">{blockedOtherwiseWords(reading.blockedOtherwise)}</p>
+      )}
       <StepPicture
         {...placeSteps(steps, scale)}
         caption={`${title}: from target to reading`}

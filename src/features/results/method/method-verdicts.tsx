@@ -19,7 +19,7 @@ const ROWS: readonly { readonly state: CellState; readonly says: string; readonl
     state: "unsettled",
     says: "not enough data",
     means:
-      "The estimate is within one tolerance, but the chance is less than 90 %. The number of further testers that would settle it is shown if it is nine or fewer.",
+      "The estimate is within one tolerance, but the chance is less than 90 %. The number of further testers that would settle it in 4 cases of 5 is shown if it is nine or fewer.",
   },
   {
     state: "none",

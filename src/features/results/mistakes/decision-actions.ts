@@ -9,6 +9,7 @@ import { decide } from "@/features/testing/report/mutations";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { parseForm } from "@/server/read-form";
+import { reportedIn } from "../named-testers-data";
 
 const itemShape = {
   callId: z.string(),
@@ -25,9 +26,9 @@ const decisionSchema = z.object({
 /** Includes or excludes one item of a report, or leaves it to the engine again. */
 export const decideItem = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, decision, ...at } = parseForm(decisionSchema, form);
-    const access = await callAccess(viewer, callId, "editor");
-    await decide(access, { ...at, decision: decision === "engine" ? null : decision });
+    const { callId, decision, tester: id, ...at } = parseForm(decisionSchema, form);
+    const { access, tester } = await reportedIn(await callAccess(viewer, callId, "editor"), id);
+    await decide(access, { ...at, tester, decision: decision === "engine" ? null : decision });
     revalidatePath(`/calls/${callId}`, "layout");
     return undefined;
   },
@@ -48,9 +49,9 @@ const usedValueSchema = z.object({
 });
 
 /** Uses another value in the place of a reading, which stays as it was typed. */
-export const putValueInPlace = formAction(usedValueSchema, async ({ callId, tester, position, value, reason }) => {
+export const putValueInPlace = formAction(usedValueSchema, async ({ callId, tester: id, position, value, reason }) => {
   const viewer = await actingViewer();
-  const access = await callAccess(viewer, callId, "editor");
+  const { access, tester } = await reportedIn(await callAccess(viewer, callId, "editor"), id);
   const read = readLength(value, viewer.unit);
   if (!read.ok) return { value: [read.message] };
   await decide(access, { tester, part: "readings", position, decision: { use: read.value }, reason });

@@ -1,5 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
-import { toolText } from "@/engine/reporting";
+import { BLOCKING_LABELS, toolText } from "@/engine/reporting";
 import { rowsNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
@@ -82,9 +82,30 @@ export function withoutWords({ without: { names, all } }: FabricSwatches): strin
   return `No usable swatch from ${who}: their results use the pattern’s gauge and are less certain.`;
 }
 
-/** How a swatch was taken: `washed`, `not washed, on the garment`. */
-export function acceptedCopy({ washed, onGarment }: SwatchRow): string {
-  return `${washed ? "washed" : "not washed"}${onGarment ? ", on the garment" : ""}`;
+/** How a swatch was taken: `washed`, `not washed, on the garment`, `washed; wet-blocked, the garment steamed`. */
+export function acceptedCopy({ washed, onGarment, blockedOtherwise: other }: SwatchRow): string {
+  const blocked =
+    other === undefined ? "" : `; ${BLOCKING_LABELS[other.swatch]}, the garment ${BLOCKING_LABELS[other.garment]}`;
+  return `${washed ? "washed" : "not washed"}${onGarment ? ", on the garment" : ""}${blocked}`;
+}
+
+/** Smaller differences from what the pattern says are not mentioned; a swatch is not counted more exactly. */
+const MIN_SHOWN_GROWTH = 0.02;
+
+/** How a fabric grows when it is blocked, and what that means for lengths measured while working; null where nobody counted before. */
+export function growthWords({ growth, statedGrowths }: FabricSwatches): string | null {
+  if (growth === undefined) return null;
+  const counted = growth.swatches === 1 ? "One swatch was" : `${growth.swatches} swatches were`;
+  const changes = `${changeWords(growth.across, "wider", "narrower")} and ${changeWords(growth.along, "longer", "shorter")}`;
+  const found = `${counted} counted before and after blocking: blocked, the fabric is ${changes}.`;
+  const missed = statedGrowths.filter((stated) => Math.abs(growth.along / stated - 1) >= MIN_SHOWN_GROWTH);
+  if (missed.length === 0) return found;
+  return `${found} Lengths that are measured while working come out × ${growth.along.toFixed(2)}, where the pattern says × ${missed.join(" and ")}. This is not counted as a difference; state × ${growth.along.toFixed(2)} with these lengths, or what they measure while working.`;
+}
+
+function changeWords(factor: number, more: string, less: string): string {
+  const percent = Math.round(Math.abs(factor - 1) * 100);
+  return percent === 0 ? `no ${more}` : `${percent} % ${factor > 1 ? more : less}`;
 }
 
 /** What a swatch is used for. */

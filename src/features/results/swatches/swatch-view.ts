@@ -38,6 +38,9 @@ export interface FabricSwatches {
   /** Swatches of the testers on this page in the call's order, including those not used. */
   readonly rows: readonly SwatchRow[];
   readonly otherTools: GaugeResults["fabrics"][number]["otherTools"];
+  readonly growth: GaugeResults["fabrics"][number]["growth"];
+  /** What the pattern says of how lengths measured while working grow in this fabric; empty where it has none. */
+  readonly statedGrowths: readonly number[];
   /** Testers without a usable swatch: the first few names, and how many there are. */
   readonly without: { readonly names: readonly string[]; readonly all: number };
 }
@@ -65,6 +68,7 @@ export function swatchView({ pattern, gauges, testers, names }: SwatchesGiven, u
   const { cm } = gaugeWidth(unit);
   return pattern.fabrics.map((fabric, index) => ({
     ...{ fabric, ...summed(gauges.fabrics[index], names) },
+    statedGrowths: statedGrowths(pattern, fabric.id),
     gauges: gauges.findings.filter((finding) => finding.fabric === fabric.id).map((finding) => told(finding, unit)),
     rows: testers.flatMap(({ tester, name, size, swatches }) =>
       swatches
@@ -80,11 +84,18 @@ export function swatchView({ pattern, gauges, testers, names }: SwatchesGiven, u
 function summed(
   of: GaugeResults["fabrics"][number] | undefined,
   names: SwatchesGiven["names"],
-): Pick<FabricSwatches, "swatches" | "otherTools" | "without"> {
+): Pick<FabricSwatches, "swatches" | "otherTools" | "growth" | "without"> {
   if (of === undefined) throw new RangeError("the analysis is of another pattern");
-  const { swatches, otherTools, without } = of;
+  const { swatches, otherTools, growth, without } = of;
   const named = without.slice(0, MOST_WITHOUT).map((tester) => names.get(tester) ?? tester);
-  return { swatches, otherTools, without: { names: named, all: without.length } };
+  return { swatches, otherTools, growth, without: { names: named, all: without.length } };
+}
+
+function statedGrowths({ lengths = [], fabrics }: PatternDocument, fabric: string): number[] {
+  const inFabric = lengths.filter(
+    (length) => length.measured === "working" && (length.fabric ?? fabrics[0]?.id) === fabric,
+  );
+  return [...new Set(inFabric.map(({ growth = 1 }) => growth))].toSorted((left, right) => left - right);
 }
 
 /** True where a swatch counts toward the stated gauge. */

@@ -19,6 +19,7 @@ import {
   countsForWords,
   gaugeAdvice,
   gaugeVerdict,
+  growthWords,
   otherToolWords,
   spreadWords,
   acceptedCopy,
@@ -112,6 +113,7 @@ function FabricSection({ swatches, craft, unit, areNamed }: FabricSectionProps) 
   const without = withoutWords(swatches);
   const advice = gaugeAdvice(swatches, { craft, unit });
   const tools = otherToolWords(swatches, craft);
+  const growth = growthWords(swatches);
   const stated = gauges.map((gauge) => `${gaugeNumber(gauge.stated)} ${countedWord(gauge, swatches)}`).join(" and ");
   return (
     <Section
@@ -127,6 +129,7 @@ function FabricSection({ swatches, craft, unit, areNamed }: FabricSectionProps) 
         ))}
       </div>
       {tools === null ? null : <p className="mb-3 max-w-3xl text-soft">{tools}</p>}
+      {growth === null ? null : <p className="numbers mb-3 max-w-3xl text-soft">{growth}</p>}
       {without === null ? null : <p className="mb-3 max-w-3xl text-soft wrap-anywhere">{without}</p>}
       {rows.length === 0 ? null : (
         <SwatchTable

@@ -13,6 +13,22 @@ export function publishSentence({ rows }: YarnSheet, unit: YarnUnit): string {
   return `Publish from ${amount(first.publishMetres)} in ${first.size.label} to ${amount(last.publishMetres)} in ${last.size.label}.`;
 }
 
+/**
+ * What share of the amounts is the allowance that makes them enough for nine makers in ten; in one sentence. It is below
+ * zero where testers work so tightly that nine in ten need less than the pattern's gauge takes.
+ */
+export function allowanceSentence({ rows }: YarnSheet): string {
+  const shares = rows.flatMap(({ expectedMetres, upperMetres }) =>
+    expectedMetres === null || upperMetres === null ? [] : [Math.round((1 - expectedMetres / upperMetres) * 100)],
+  );
+  const [low, high] = [Math.min(...shares), Math.max(...shares)];
+  if (shares.length === 0) return "";
+  if (low <= 0)
+    return "Testers work more tightly than the pattern’s gauge: 9 in 10 makers like them need no more than that gauge takes.";
+  const percent = low === high ? `${high} %` : `${low} to ${high} %`;
+  return `Of what 9 in 10 makers need, ${percent} is an allowance: makers differ in gauge and in waste, and an estimate has an error.`;
+}
+
 /** The sizes without a report, in one sentence; null where all are tested. */
 export function untestedSentence({ rows }: YarnSheet): string | null {
   const untested = rows.filter(({ reports, publishMetres }) => reports === 0 && publishMetres !== null);

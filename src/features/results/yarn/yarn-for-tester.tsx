@@ -36,7 +36,9 @@ export function YarnForTester({ needs, yarns, unit }: YarnForTesterProps) {
           ];
         })}
       </ul>
-      <p className="text-sm text-soft">Enough for 9 in 10 people, calculated from what testers have used so far.</p>
+      <p className="text-sm text-soft">
+        Enough for 9 in 10 people, each at their own gauge; calculated from what testers have used so far.
+      </p>
     </>
   );
 }

@@ -10,7 +10,7 @@ import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { ROUNDINGS } from "../schema";
 import type { YarnBoard, YarnSheet } from "./yarn-board";
-import { emptyYarn, publishSentence, untestedSentence, yarnSuspectWords } from "./yarn-copy";
+import { allowanceSentence, emptyYarn, publishSentence, untestedSentence, yarnSuspectWords } from "./yarn-copy";
 import { YarnTable } from "./yarn-table";
 
 interface YarnViewProps {
@@ -86,7 +86,7 @@ function YarnSection({ sheet, board, lengthUnit }: YarnSectionProps) {
           <YarnChart sheet={sheet} board={board} />
           <YarnTable sheet={sheet} board={board} />
           <p className="numbers mt-3 max-w-3xl text-sm text-soft">
-            {untested === null ? "" : `${untested} `}
+            {allowanceSentence(sheet)} {untested === null ? "" : `${untested} `}
             At the stated gauge {stitches.join(", ")}.
           </p>
         </>
@@ -180,7 +180,8 @@ function Supposed() {
     <Section title="What this assumes">
       <ul className="max-w-3xl list-disc space-y-1 pl-5 text-soft">
         <li>
-          People work to the pattern’s gauge. Someone who works more loosely needs more yarn, someone tighter less.
+          Other makers’ gauges differ from the pattern’s as your testers’ swatches do: someone who works more loosely
+          needs more yarn, someone tighter less. What is expected is at the pattern’s gauge.
         </li>
         <li>The yarn in a stitch grows with the stitch, √(width × height), whatever the garment’s size.</li>
         <li>Testers’ grams are converted to metres with the label of their own yarn.</li>
@@ -188,7 +189,7 @@ function Supposed() {
           The amounts cover what testers weighed. Ask whether they included swatch, tails and seams; if not, publish
           more.
         </li>
-        <li>Until many testers have weighed their yarn, makers are assumed to differ as much as usual.</li>
+        <li>Until many testers have swatched and weighed their yarn, makers are assumed to differ as much as usual.</li>
       </ul>
     </Section>
   );

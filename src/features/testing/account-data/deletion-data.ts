@@ -1,5 +1,6 @@
 import "server-only";
 import { z } from "zod";
+import { patternOfPieces } from "@/engine/pattern";
 import { newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
@@ -76,14 +77,14 @@ export async function runningTests(connection: Connection, accountId: string): P
     where: { status: "open", pattern: ownedBy(accountId), testers: { some: AT_WORK } },
     orderBy: { createdAt: "asc" },
     select: {
-      ...{ id: true, title: true },
+      ...{ id: true, title: true, pieces: true },
       pattern: { select: { revisions: newestDocument } },
       testers: { where: AT_WORK, select: { answeredMeasurements: true } },
     },
   });
-  return calls.flatMap(({ id: callId, title, pattern, testers }) => {
+  return calls.flatMap(({ id: callId, title, pieces, pattern, testers }) => {
     const [revision] = pattern.revisions;
-    const document = revision === undefined ? null : storedPattern(revision);
+    const document = revision === undefined ? null : patternOfPieces(storedPattern(revision), pieces);
     const unfinished = testers.filter(
       ({ answeredMeasurements }) =>
         document === null || !answersAll(answeredSchema.parse(answeredMeasurements ?? []), document),

@@ -9,8 +9,8 @@ import { editedListing } from "@/features/recruiting/listing/edited-data";
 import { viewerAction, type Failure } from "@/server/action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { parseForm, readForm } from "@/server/read-form";
-import { inviteAgain, startNextCall } from "./again-mutations";
-import { againFormSchema, nextCallSchema } from "./again-schema";
+import { countEarlier, inviteAgain, startNextCall, storePieces } from "./again-mutations";
+import { againFormSchema, countEarlierSchema, nextCallSchema, piecesSchema } from "./again-schema";
 import { nextListing } from "@/features/recruiting/listing/next-listing-computed";
 
 const DAY_MS = 24 * 60 * 60 * 1_000;
@@ -28,6 +28,28 @@ export const startNext = viewerAction(
       idempotencyKey: idempotencyKey(formKey, callId),
     });
     redirect(callPageHref(next.callId, "setUp"));
+  },
+);
+
+/** Counts the reports of the earlier test in this one's results too, or no more. */
+export const setCountsEarlier = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, counts } = parseForm(countEarlierSchema, form);
+    await countEarlier(await callAccess(viewer, callId, "editor"), counts === "yes");
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
+  },
+);
+
+/** Chooses the pieces that testers make. */
+export const choosePieces = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const sent = readForm(form);
+    const [sentTo = ""] = sent.get("callId") ?? [];
+    const { callId, piece } = piecesSchema.parse({ callId: sentTo, piece: sent.get("piece") ?? [] });
+    await storePieces(await callAccess(viewer, callId, "editor"), piece);
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
   },
 );
 

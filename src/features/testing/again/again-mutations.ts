@@ -1,15 +1,15 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import { callEditScope, type CallAccess } from "@/features/calls/access";
-import { createCall, lockOpenCall } from "@/features/calls/mutations";
+import { patternOfPieces } from "@/engine/pattern";
+import { callEditScope, callScope, type CallAccess } from "@/features/calls/access";
+import { createCall, lockOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
 import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
-import { offerContent } from "@/features/recruiting/invitations/offer-computed";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { writeOffers } from "@/features/recruiting/invitations/offer-mail-mutations";
 import type { TypedListing } from "@/features/recruiting/listing/schema";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
-import { earlierTesters } from "./again-data";
+import { earlierTesters, notCarriedFrom } from "./again-data";
 
 interface NextCall {
   readonly title: string;
@@ -32,9 +32,45 @@ export async function startNextCall(
     const made = await createCall(access.pattern, { title, places: {}, idempotencyKey }, transaction);
     const { callId, isNew } = made;
     if (!isNew) return { callId };
-    await transaction.call.update({ where: { id: callId }, data: { followsId: access.callId } });
+    const { document: pattern } = await latestRevision(access.pattern, transaction);
+    const notCarried = await notCarriedFrom(access.pattern, callScope(access), { pattern, connection: transaction });
+    const countsEarlier = notCarried.sizes.length + notCarried.measurements.length === 0;
+    await transaction.call.update({ where: { id: callId }, data: { followsId: access.callId, countsEarlier } });
     await transaction.listing.create({ data: { callId, document: { typed } } });
     return { callId };
+  });
+}
+
+/**
+ * Whether the reports of the call that this one follows count in its results too; it is then analysed again.
+ *
+ * @throws {AppError} "not-found" if the viewer may not edit.
+ */
+export async function countEarlier(access: CallAccess, isCounted: boolean): Promise<void> {
+  await inTransaction(async (transaction) => {
+    const { count } = await transaction.call.updateMany({
+      where: { AND: [callEditScope(access), { followsId: { not: null } }] },
+      data: { countsEarlier: isCounted },
+    });
+    if (count === 0) throw new AppError("not-found");
+    await raiseCallVersion(transaction, access.callId);
+  });
+}
+
+/**
+ * Chooses the pieces of the newest revision that the testers of a call make; all or none of them for the whole garment.
+ *
+ * @throws {AppError} "closed"; "changed-meanwhile" where nothing could be measured on them.
+ */
+export async function storePieces(access: CallAccess, pieces: readonly string[]): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const { document } = await latestRevision(access.pattern, transaction);
+    const chosen = document.pieces.flatMap(({ id }) => (pieces.includes(id) ? [id] : []));
+    if (patternOfPieces(document, chosen).measurements.length === 0)
+      throw new AppError("changed-meanwhile", "No measurement is made of these pieces alone. Choose others, or more.");
+    const isWhole = chosen.length === document.pieces.length;
+    await transaction.call.update({ where: callEditScope(access), data: { pieces: isWhole ? [] : chosen } });
   });
 }
 
@@ -72,7 +108,7 @@ export async function inviteAgain(access: CallAccess, { testerIds, expiresAt }: 
       });
     }
     const testers = { id: { in: invited.map(({ newId }) => newId) }, call: callEditScope(access) };
-    await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
+    await writeOffers(transaction, testers);
     return invited.length;
   });
 }

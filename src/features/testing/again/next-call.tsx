@@ -22,7 +22,7 @@ export function NextCall({ callId, testedRevision, newestRevision, formKey }: Ne
         as a draft with what this listing says, without its dates. You can then invite testers of this test again, and
         take new ones.
       </p>
-      <p>Reports of the two tests are calculated apart.</p>
+      <p>Reports of the two tests count together, each with the numbers worked there; you can change that in Set up.</p>
       <OneButtonForm
         action={startNext}
         sends={{ callId, formKey }}

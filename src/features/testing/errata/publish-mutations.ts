@@ -63,7 +63,8 @@ async function tellOfRelease(transaction: Connection, access: PatternAccess): Pr
     key: `pattern-released.${access.patternId}`,
     testers: {
       ...{ call: { pattern: patternEditScope(access) }, acceptedAt: { not: null }, stoppedAt: null },
-      ...{ reportedAt: { not: null }, application: { agreement: waits } },
+      reportedAt: { not: null },
+      OR: [{ agreement: waits }, { application: { agreement: waits } }],
     },
     content: ({ pattern, ownLink }) => ({
       subject: `“${pattern}” is released`,

@@ -20,8 +20,8 @@ export async function unsafeTestersToForget(
 ): Promise<TesterToForget[]> {
   const rows = await connection.tester.findMany({
     where,
-    // Calls are locked in one order.
-    orderBy: [{ callId: "asc" }, { id: "asc" }],
+    // Calls are locked in one order, an earlier one before those that follow it.
+    orderBy: [{ call: { createdAt: "asc" } }, { callId: "asc" }, { id: "asc" }],
     select: { id: true, callId: true, accountId: true },
   });
   return rows.map(({ id, callId, accountId }) => ({ testerId: id, callId, tester: { id, callId, accountId } }));

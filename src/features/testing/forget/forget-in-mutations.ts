@@ -46,11 +46,13 @@ export async function forgetTesterIn(transaction: Connection, whose: TesterToFor
     where: tester,
     data: {
       ...{ accountId: null, timeZone: null, readRevisionNumber: null, isWornByChild: false, reminders: "all" },
+      ...{ agreementVersion: null, agreedAt: null },
       linkVersion: { increment: 1 },
     },
   });
   // Nothing that was computed with their numbers is shown until it has been computed again.
-  await transaction.analysis.deleteMany({ where: { callId } });
+  const counting = { countsEarlier: true, pattern: { calls: { some: { id: callId } } } };
+  await transaction.analysis.deleteMany({ where: { OR: [{ callId }, { call: counting }] } });
   await raiseCallVersion(transaction, callId);
 }
 
@@ -76,7 +78,8 @@ async function anonymise(transaction: Connection, testerId: string): Promise<voi
       ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
       document: { ...report, yarn: unnamed, ...(mute === undefined ? {} : { fit: mute }) },
       idempotencyKey: randomUUID(),
-      decisions: { create: newest.decisions },
+      // Why another value is used is about them, in their designer's words.
+      decisions: { create: newest.decisions.map((decision) => ({ ...decision, reason: "" })) },
     },
   });
 }

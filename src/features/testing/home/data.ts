@@ -54,6 +54,8 @@ export interface TesterRead {
     readonly status: "open" | "closed";
     readonly designerName: string;
     readonly isDemo: boolean;
+    /** The ids of those that they make; none stands for the whole garment. */
+    readonly pieces: readonly string[];
   };
 }
 
@@ -85,6 +87,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
       status: call.status,
       designerName: call.pattern.memberships[0]?.account.name ?? "",
       isDemo: call.pattern.isDemo,
+      pieces: call.pieces,
     },
   };
 }
@@ -117,6 +120,7 @@ const OWN = {
       id: true,
       title: true,
       status: true,
+      pieces: true,
       listing: listingDays,
       pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },

@@ -43,7 +43,8 @@ const RECORD = {
   ...{ id: true, code: true, size: true, unit: true, terms: true, timeZone: true, sizesShown: true, dates: true },
   ...{ invitedAt: true, invitationExpiresAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
   ...{ stoppedAt: true, stoppedByDesigner: true, freedAt: true, readRevisionNumber: true, note: true },
-  ...{ isWornByChild: true, reminders: true },
+  ...{ isWornByChild: true, reminders: true, agreedAt: true },
+  agreement: { select: { text: true } },
   sentReminders: { orderBy: { writtenAt: "asc" }, select: { kind: true, writtenAt: true } },
   call: {
     select: {
@@ -72,7 +73,7 @@ const RECORD = {
   readAnswers: { select: { answeredAt: true, question: { select: { asks: true } } } },
   photos: {
     orderBy: { createdAt: "asc" },
-    select: { id: true, view: true, note: true, width: true, height: true, createdAt: true },
+    select: { id: true, view: true, note: true, width: true, height: true, createdAt: true, shownSince: true },
   },
   photoConsents: { select: { use: true, givenAt: true } },
   messages: {

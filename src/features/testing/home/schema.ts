@@ -33,6 +33,8 @@ export const acceptedSchema = z.object({
   unit: z.enum(["cm", "in"]),
   terms: z.enum(["us", "uk"]),
   timeZone: z.string(),
+  /** The version of the agreement that they ticked. */
+  agreed: z.coerce.number().int().optional(),
 });
 
 export type AcceptedChoices = z.infer<typeof acceptedSchema>;

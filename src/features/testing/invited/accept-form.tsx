@@ -15,12 +15,15 @@ interface AcceptFormProps {
   readonly timeZone: string;
   readonly hasOwnZone: boolean;
   readonly zones: readonly string[];
+  /** What they agree to by accepting; null for nothing. */
+  readonly agreement: { readonly version: number; readonly text: string } | null;
   /** Name of the signed-in person, who can choose to use their account. */
   readonly viewerName: string | null;
 }
 
 /** Accepts an invitation, with the units, terms and time zone for the tester's pages. */
-export function AcceptForm({ link, craft, unit, terms, timeZone, hasOwnZone, zones, viewerName }: AcceptFormProps) {
+export function AcceptForm(props: AcceptFormProps) {
+  const { link, craft, unit, terms, timeZone, hasOwnZone, zones, agreement, viewerName } = props;
   const { answer: failed, isSending, formProps } = useHandedForm(acceptTest);
   return (
     <form {...formProps}>
@@ -53,11 +56,29 @@ export function AcceptForm({ link, craft, unit, terms, timeZone, hasOwnZone, zon
           describedBy={describedBy("accept-zone")}
         />
       </Field>
+      {agreement === null ? null : <AgreeAnew agreement={agreement} />}
       {viewerName === null ? null : <AsWhom viewerName={viewerName} />}
       <Button type="submit" disabled={isSending}>
         {isSending ? "Accepting …" : "Accept"}
       </Button>
       <FieldErrors id="accept" errors={failed ? [failed.says] : undefined} />
     </form>
+  );
+}
+
+function AgreeAnew({ agreement: { version, text } }: { readonly agreement: { version: number; text: string } }) {
+  return (
+    <section aria-labelledby="accept-agreement" className="mb-5">
+      <h3 id="accept-agreement" className="mb-1 text-base font-semibold">
+        What you agree to
+      </h3>
+      <div dir="auto" className="mb-2 whitespace-pre-wrap wrap-anywhere">
+        {text}
+      </div>
+      <label className="flex min-h-11 cursor-pointer items-center gap-3">
+        <input type="checkbox" name="agreed" value={version} required className="size-5 shrink-0 accent-thread" />I
+        agree to this for this test.
+      </label>
+    </section>
   );
 }

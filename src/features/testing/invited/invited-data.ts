@@ -1,6 +1,7 @@
 import "server-only";
 import { mostTesters } from "@/engine/places";
-import type { CallDates } from "@/features/recruiting/listing/data";
+import { piecesWords } from "@/features/calls/pieces-computed";
+import type { Agreement, CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { designerOfPattern, storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -17,6 +18,8 @@ export interface InvitedRead {
   readonly accountId: string | null;
   readonly sizeLabel: string;
   readonly patternName: string;
+  /** The pieces that they make, where it is not the whole garment. */
+  readonly pieces: string | null;
   readonly craft: "crochet" | "knitting";
   readonly callId: string;
   readonly callTitle: string;
@@ -36,6 +39,8 @@ export interface InvitedRead {
   readonly timeZone: string;
   readonly hasOwnZone: boolean;
   readonly dates: CallDates<TesterDates> | null;
+  /** What they have to agree to when they accept; null where they did so in their application, or the test has none. */
+  readonly agreement: Agreement | null;
 }
 
 export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
@@ -49,6 +54,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     name: contact?.name ?? null,
     sizeLabel: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
     patternName: pattern.name,
+    pieces: piecesWords(pattern, call.pieces),
     craft: pattern.craft,
     callId: call.id,
     callTitle: call.title,
@@ -56,12 +62,30 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     isPublished: call.listing?.publishedAt != null,
     designerName: call.pattern.memberships[0]?.account.name ?? "",
     isDemo: call.pattern.isDemo,
+    agreement: agreementAsked(row),
     isPlaceGone: acceptedAt === null && (await isPlaceGone(database(), access, row)),
     ...{ unit, terms },
     hasOwnZone: row.timeZone !== null,
     ...testerTime(row, callTime(call.listing)),
   };
 }
+
+interface AskedRow {
+  readonly applicationId: string | null;
+  readonly call: { readonly followsId: string | null; readonly agreements: readonly Agreement[] };
+}
+
+/** Of an earlier test nothing holds for this one: who is invited again, or by hand into such a test, agrees anew. */
+export function agreementAsked({ applicationId, call }: AskedRow): Agreement | null {
+  const [newest] = call.agreements;
+  return applicationId === null && call.followsId !== null ? (newest ?? null) : null;
+}
+
+/** The columns of a call that `agreementAsked` reads. */
+export const agreementColumns = {
+  followsId: true,
+  agreements: { orderBy: { version: "desc" }, take: 1, select: { version: true, text: true } },
+} as const;
 
 /**
  * Whether others have accepted all spots in a size that was offered to an applicant. A tester who was
@@ -105,6 +129,8 @@ const INVITED = {
       id: true,
       title: true,
       status: true,
+      pieces: true,
+      ...agreementColumns,
       listing: listingDays,
       pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },

@@ -8,36 +8,45 @@ import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitati
 import { writeDeclined } from "@/features/recruiting/invitations/declined-mutations";
 import { acceptedContent } from "./accepted-copy";
 import { testerScope, type TesterAccess } from "../home/access";
-import { isPlaceGone } from "./invited-data";
+import { agreementAsked, agreementColumns, isPlaceGone } from "./invited-data";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
 import type { AcceptedChoices } from "../home/schema";
 
-interface Acceptance extends AcceptedChoices {
+interface Acceptance extends Omit<AcceptedChoices, "agreed"> {
   /** The account that accepts; null if only the link will give access. */
   readonly viewer: Viewer | null;
+  /** The version of the agreement that they agree to; null for none. */
+  readonly agreed?: number | null;
 }
 
 /**
  * Accepts an invitation, once.
  *
  * @returns true if this call accepted it; false if it cannot be accepted or was before: its page says which.
- * @throws {AppError} "not-allowed" if the account is already a tester of this call.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call, or they have not agreed to what they have
+ *   to; "changed-meanwhile" if that is a newer agreement by now.
  */
 export async function acceptInvited(
   access: InvitedAccess,
-  { viewer, unit, terms, timeZone }: Acceptance,
+  { viewer, unit, terms, timeZone, agreed = null }: Acceptance,
 ): Promise<boolean> {
   return await inTransaction(async (transaction) => {
     if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
     const tester = await transaction.tester.findUnique({
       where: invitedScope(access),
-      select: { size: true, applicationId: true },
+      select: { size: true, applicationId: true, call: { select: agreementColumns } },
     });
     if (tester === null || (await isPlaceGone(transaction, access, tester))) return false;
+    const agreement = agreementAsked(tester);
+    if (agreement !== null && agreed !== agreement.version) throw notAgreed(agreed);
+    const agreeing = agreement === null ? {} : { agreementVersion: agreement.version, agreedAt: new Date() };
     const isAccepted = await once(
       transaction.tester.updateMany({
         where: { ...unanswered(access), ...takenBy(viewer) },
-        data: { acceptedAt: new Date(), unit, terms, timeZone, ...(viewer ? { accountId: viewer.accountId } : {}) },
+        data: {
+          ...{ acceptedAt: new Date(), unit, terms, timeZone, ...agreeing },
+          ...(viewer ? { accountId: viewer.accountId } : {}),
+        },
       }),
     );
     if (isAccepted)
@@ -47,6 +56,12 @@ export async function acceptInvited(
       });
     return isAccepted;
   });
+}
+
+function notAgreed(agreed: number | null): AppError {
+  return agreed === null
+    ? new AppError("not-allowed", "To accept, tick that you agree to what this test asks of you.")
+    : new AppError("changed-meanwhile", "What you agree to has changed. Reload the page and read it again.");
 }
 
 /** Declines an invitation, once; see `acceptInvited`. */

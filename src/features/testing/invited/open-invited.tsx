@@ -32,6 +32,11 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
       <p className="mt-2 mb-6 numbers">
         Please answer by <span className="font-semibold">{until.day}</span>, {until.from}.
       </p>
+      {invited.pieces === null ? null : (
+        <Notice title={`You would make only: ${invited.pieces}`}>
+          <p>You swatch, make and measure nothing else.</p>
+        </Notice>
+      )}
       {dates === null ? (
         <Notice>The designer has not set any dates yet.</Notice>
       ) : (
@@ -47,6 +52,7 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
         <h2 className="mb-4">Your answer</h2>
         <AcceptForm
           link={link}
+          agreement={invited.agreement}
           craft={invited.craft}
           unit={invited.unit}
           terms={invited.terms}

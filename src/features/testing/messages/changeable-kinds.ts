@@ -1,7 +1,12 @@
+import { APPLICANT_KINDS } from "@/features/recruiting/applications/applicant-words-computed";
 import { DATED_KINDS } from "../reminders/next-reminder";
 
-/** Mail to testers that their designer may change. */
-export const CHANGEABLE_KINDS = [...DATED_KINDS, "place-accepted", "swatch-received", "report-received"] as const;
+/** Mail to applicants and testers that their designer may change. */
+export const CHANGEABLE_KINDS = [
+  ...DATED_KINDS,
+  ...APPLICANT_KINDS,
+  ...(["place-offered", "place-accepted", "swatch-received", "report-received"] as const),
+] as const;
 
 export type ChangeableKind = (typeof CHANGEABLE_KINDS)[number];
 
@@ -20,9 +25,21 @@ const NO_REPORT = "Testers who have not sent their report";
 const NO_SWATCH = "Testers without a swatch";
 
 export const CHANGEABLE_MAIL: Readonly<Record<ChangeableKind, Changeable>> = {
+  "application-received": {
+    ...{ name: "Application received", who: "Applicants", when: "At once, with the way back to it" },
+    mayBeOff: false,
+  },
+  "place-offered": {
+    ...{ name: "Spot offered", who: "Whom you invite", when: "When you invite them, or extend their deadline" },
+    mayBeOff: false,
+  },
   "answer-offer": {
     ...{ name: "Please answer", who: "Who has a spot and has not answered" },
     ...{ when: "The day before their offer ends", mayBeOff: true },
+  },
+  "no-place": {
+    ...{ name: "No spot", who: "Applicants without a spot", when: "When you choose to tell them" },
+    mayBeOff: false,
   },
   "place-accepted": {
     ...{ name: "Accepted", who: "Who has accepted a spot", when: "At once, with their dates and their link" },
@@ -52,9 +69,6 @@ export const CHANGEABLE_MAIL: Readonly<Record<ChangeableKind, Changeable>> = {
 
 /** Mail that everybody needs as it is. */
 export const FIXED_MAIL: readonly KindOfMail[] = [
-  { name: "Application received", who: "Applicants", when: "At once, with the way back to it" },
-  { name: "Spot offered", who: "Whom you invite", when: "When you invite them, or extend their deadline" },
-  { name: "No spot", who: "Applicants without a spot", when: "When you choose to tell them" },
   { name: "Answer to a question", who: "Who asked", when: "When you answer" },
   { name: "Question about a number", who: "Whom you ask", when: "When you ask" },
   { name: "Correction", who: "Testers of its sizes who are not finished", when: "When you publish it" },

@@ -6,7 +6,7 @@ import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mu
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
 import { fieldValues } from "../writing/recipients-data";
-import { changedMessage } from "./changed-message";
+import { changedMessage } from "@/features/recruiting/own-words/changed-message-computed";
 import type { ChangeableKind } from "./changeable-kinds";
 import { changeFor } from "./message-change-data";
 

@@ -1,15 +1,13 @@
 import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { messageChange, toChange, type VersionedChange } from "@/features/recruiting/own-words/own-words-data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
-import type { MessageChange } from "./changed-message";
+import type { MessageChange } from "@/features/recruiting/own-words/changed-message-computed";
 import type { ChangeableKind } from "./changeable-kinds";
 
-export interface VersionedChange extends MessageChange {
-  /** 0 where nothing was ever changed. */
-  readonly version: number;
-}
+export { toChange, type VersionedChange };
 
 export const UNCHANGED: VersionedChange = { isOff: false, note: "", words: null, version: 0 };
 
@@ -24,18 +22,5 @@ export async function changeFor(
   connection: Connection,
   { kind, testers }: { readonly kind: ChangeableKind; readonly testers: Prisma.TesterWhereInput },
 ): Promise<MessageChange | undefined> {
-  const row = await connection.callMessage.findFirst({ where: { kind, call: { testers: { some: testers } } } });
-  return row === null ? undefined : toChange(row);
-}
-
-interface ChangeRow {
-  readonly isOff: boolean;
-  readonly note: string;
-  readonly subject: string | null;
-  readonly text: string | null;
-  readonly version: number;
-}
-
-export function toChange({ isOff, note, subject, text, version }: ChangeRow): VersionedChange {
-  return { isOff, note, words: subject === null || text === null ? null : { subject, text }, version };
+  return await messageChange(connection, { kind, call: { testers: { some: testers } } });
 }

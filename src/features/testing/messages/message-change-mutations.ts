@@ -1,12 +1,14 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { mailedTesters } from "@/features/recruiting/invitations/mailed-tester-data";
+import { applicantValues } from "@/features/recruiting/own-words/own-words-data";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { fieldFaults } from "../writing/message-fields";
+import { fieldFaults } from "@/features/recruiting/own-words/message-fields-computed";
 import { fieldValues, testersWrittenTo } from "../writing/recipients-data";
-import type { OwnWords } from "./changed-message";
+import type { OwnWords } from "@/features/recruiting/own-words/changed-message-computed";
 import { CHANGEABLE_MAIL, type ChangeableKind } from "./changeable-kinds";
+import { isToApplicants } from "./original-words";
 import { toChange, UNCHANGED, type VersionedChange } from "./message-change-data";
 
 interface Changed {
@@ -32,8 +34,7 @@ type Faults = Readonly<Partial<Record<"subject" | "text" | "note", string>>>;
 export async function storeWords(access: CallAccess, changed: ChangedWords): Promise<Faults> {
   const { kind, version, subject, text, note, original } = changed;
   return await inTransaction(async (transaction) => {
-    const testers = await mailedTesters(transaction, testersWrittenTo(access));
-    const recipients = testers.map(({ tester }) => ({ name: tester.name, values: fieldValues(tester) }));
+    const recipients = await recipientsOf(transaction, access, kind);
     const typed = Object.entries({ subject, text, note });
     const faults = typed.flatMap(([field, words]) =>
       fieldFaults(words, recipients, "Leave it out.")
@@ -46,6 +47,13 @@ export async function storeWords(access: CallAccess, changed: ChangedWords): Pro
     await change(transaction, { access, kind, version, data: { ...words, note } });
     return {};
   });
+}
+
+/** Whom a kind of mail goes to; all applicants know the same of themselves. */
+async function recipientsOf(transaction: Connection, access: CallAccess, kind: ChangeableKind) {
+  if (isToApplicants(kind)) return [{ name: "applicants", values: applicantValues("") }];
+  const testers = await mailedTesters(transaction, testersWrittenTo(access));
+  return testers.map(({ tester }) => ({ name: tester.name, values: fieldValues(tester) }));
 }
 
 /** Takes back a designer's own words; their note stays. @throws {AppError} "changed-meanwhile". */

@@ -2,9 +2,10 @@
 
 import Link from "next/link";
 import { useState } from "react";
+import { APPLICANT_KINDS } from "@/features/recruiting/applications/applicant-words-computed";
 import { Field, Select } from "@/ui/field";
 import { SayForm } from "../questions/components/say-form";
-import { fillFields, MESSAGE_FIELDS } from "../writing/message-fields";
+import { fillFields, MESSAGE_FIELDS } from "@/features/recruiting/own-words/message-fields-computed";
 import { MessagePreview } from "../writing/message-preview";
 import type { ChangeableKind } from "./changeable-kinds";
 import { saveWords } from "./message-change-actions";
@@ -23,6 +24,7 @@ interface MessageFormProps extends EditedMessage {
 export function MessageForm(props: MessageFormProps) {
   const { callId, kind, listHref, storageKey, change, original, testers } = props;
   const { subject, text } = change.words ?? original;
+  const isForApplicants = APPLICANT_KINDS.some((each) => each === kind);
   return (
     <SayForm
       action={saveWords}
@@ -33,7 +35,7 @@ export function MessageForm(props: MessageFormProps) {
       ]}
       fields={[
         { name: "subject", label: "Subject", initial: subject, isLine: true },
-        { name: "text", label: "Message", initial: text, hint: FIELDS_HINT },
+        { name: "text", label: "Message", initial: text, hint: isForApplicants ? APPLICANT_HINT : FIELDS_HINT },
         {
           name: "note",
           label: "Your note",
@@ -53,23 +55,32 @@ export function MessageForm(props: MessageFormProps) {
           .
         </p>
       }
-      below={(typed) => <Shown testers={testers} typed={typed} />}
+      below={(typed) => <Shown {...{ testers, typed, isForApplicants }} />}
     />
   );
 }
 
-const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. The greeting, your name and what stands below are added.`;
+const ADDED = "The greeting, your name and what stands below are added.";
+const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. ${ADDED}`;
+const APPLICANT_HINT = `[name] is filled in for each applicant. ${ADDED}`;
 
 interface ShownProps {
   readonly testers: readonly Previewed[];
   readonly typed: Readonly<Record<string, string>>;
+  readonly isForApplicants: boolean;
 }
 
-function Shown({ testers, typed: { subject = "", text = "", note = "" } }: ShownProps) {
+function Shown({ testers, isForApplicants, typed: { subject = "", text = "", note = "" } }: ShownProps) {
   const [chosen, setChosen] = useState("");
   const tester = testers.find(({ testerId }) => testerId === chosen) ?? testers[0];
   if (tester === undefined)
-    return <p className="mb-6 text-soft">Once you have a tester with an address, you see here what they get.</p>;
+    return (
+      <p className="mb-6 text-soft">
+        {isForApplicants
+          ? "Once somebody has applied, you see here what they get."
+          : "Once you have a tester with an address, you see here what they get."}
+      </p>
+    );
   const filled = (typed: string) => fillFields(typed, tester.values);
   return (
     <>

@@ -10,7 +10,7 @@ import {
   type ChangeableKind,
   type KindOfMail,
 } from "./changeable-kinds";
-import type { MessageChange } from "./changed-message";
+import type { MessageChange } from "@/features/recruiting/own-words/changed-message-computed";
 
 interface MessageListProps {
   readonly callId: string;

@@ -1,13 +1,27 @@
 import type { MessageWords } from "@/features/mail/schema";
+import {
+  APPLICANT_KINDS,
+  originalForApplicant,
+  type ApplicantKind,
+} from "@/features/recruiting/applications/applicant-words-computed";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
+import { offerContent } from "@/features/recruiting/invitations/offer-computed";
 import { acceptedContent } from "../invited/accepted-copy";
 import { reminderContent } from "../reminders/reminder-copy";
 import { receivedContent } from "../report/send/received-copy";
-import { changeableWords, type OwnWords } from "./changed-message";
+import { changeableWords, type OwnWords } from "@/features/recruiting/own-words/changed-message-computed";
 import type { ChangeableKind } from "./changeable-kinds";
 
+/** Mail to testers, and not to applicants. */
+type TesterKind = Exclude<ChangeableKind, ApplicantKind>;
+
+export function isToApplicants(kind: ChangeableKind): kind is ApplicantKind {
+  return APPLICANT_KINDS.some((each) => each === kind);
+}
+
 /** A kind of mail as a tester gets it in Sizewright's words. */
-export function originalMessage(kind: ChangeableKind, tester: MailedTester): MessageWords {
+export function originalMessage(kind: TesterKind, tester: MailedTester): MessageWords {
+  if (kind === "place-offered") return offerContent(tester);
   if (kind === "place-accepted") return acceptedContent(tester);
   if (kind === "swatch-received" || kind === "report-received")
     return receivedContent(tester, { isSwatch: kind === "swatch-received" });
@@ -19,9 +33,11 @@ export function originalWords(
   kind: ChangeableKind,
   { title, pattern }: { readonly title: string; readonly pattern: string },
 ): OwnWords {
+  if (isToApplicants(kind))
+    return changeableWords(originalForApplicant(kind, { title, isFinal: true, ownLink: { path: "/" } }));
   return changeableWords(
     originalMessage(kind, {
-      ...{ testerId: "", name: "[name]", title, hasApplied: true, pattern, size: "[size]", dates: null },
+      ...{ testerId: "", name: "[name]", title, hasApplied: true, pattern, size: "[size]", pieces: null, dates: null },
       ...{ timeZone: "UTC", expiresAt: null, ownLink: { path: "/" } },
     }),
   );

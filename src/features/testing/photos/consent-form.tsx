@@ -54,8 +54,8 @@ export function ConsentForm({ testerId, allowed, creditName, isOfChild }: Consen
         ) : (
           "You would not be named. Once your report is sent, you can say there how you would like to be named."
         )}{" "}
-        If you withdraw this later, the designer is asked to take your photos down. Copies that others downloaded or
-        posted elsewhere cannot be recalled.
+        If you withdraw this later, Sizewright shows them to nobody else from then on, and the designer is asked to take
+        them down elsewhere. Copies that others downloaded or posted elsewhere cannot be recalled.
       </p>
       {isWithdrawing ? (
         <p role="status" className="border-l-4 border-thread pl-3">

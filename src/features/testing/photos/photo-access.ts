@@ -10,13 +10,14 @@ import type { Proof } from "@/server/proof";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { testerScope } from "../home/access";
 import { testerAccess } from "../home/request-access";
+import { shownPhotos } from "./shown-photo-data";
 
 /** Proof that somebody may see a photo: the tester whose it is, whoever has a part in its pattern, or everybody. */
 export interface PhotoAccess extends Proof<"photo"> {
   readonly photoId: string;
   /** Where clause of whose it is, by the proof of whoever asks. */
   readonly owner: Prisma.PhotoWhereInput;
-  /** Everybody may see it, because it is of a designer's sample and on the page of a published call. */
+  /** Everybody may see it for long, because it is of a designer's sample and on the page of a published call. */
   readonly isPublic: boolean;
   /** Who looks at it, where it is a tester’s and not theirs. */
   readonly seenBy: { readonly call: CallAccess; readonly testerId: string } | null;
@@ -32,6 +33,9 @@ export async function photoAccess(photoId: string): Promise<PhotoAccess> {
   if (row?.patternId != null) return await samplePhotoAccess(photoId, row.patternId);
   if (row?.tester == null) throw new AppError("not-found");
   const { id: testerId, callId } = row.tester;
+  const shown = shownPhotos({ calls: { some: PUBLISHED } });
+  if ((await database().photo.count({ where: { AND: [{ id: photoId }, shown] } })) > 0)
+    return { photoId, owner: shown, isPublic: false, seenBy: null } as PhotoAccess;
   const own = await testerAccess(testerId).catch(nullWhereNotFound);
   if (own !== null)
     return { photoId, owner: { tester: testerScope(own) }, isPublic: false, seenBy: null } as PhotoAccess;

@@ -8,6 +8,7 @@ import { parseForm, readForm, textOf } from "@/server/read-form";
 import { forTester } from "../home/for-tester";
 import { deleteOwnPhoto, noteTakenDown, storeConsent } from "./photo-mutations";
 import { PHOTO_USES } from "./photo-schema";
+import { showPhoto } from "./show-mutations";
 
 /** A tester deletes one of their photos. */
 export async function deletePhoto(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
@@ -29,6 +30,18 @@ export const markTakenDown = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, withdrawalId } = parseForm(z.object({ callId: z.string(), withdrawalId: z.uuid() }), form);
     await noteTakenDown(await callAccess(viewer, callId, "editor"), withdrawalId);
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
+  },
+);
+
+const shownSchema = z.object({ callId: z.string(), photoId: z.uuid(), isShown: z.enum(["yes", "no"]) });
+
+/** A designer shows a tester's photo on the pattern's page, or no more. */
+export const setShown = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, photoId, isShown } = parseForm(shownSchema, form);
+    await showPhoto(await callAccess(viewer, callId, "editor"), { photoId, isShown: isShown === "yes" });
     revalidatePath(`/calls/${callId}`, "layout");
     return undefined;
   },

@@ -14,6 +14,8 @@ export interface SheetPhoto {
   readonly view: PhotoView;
   readonly note: string;
   readonly allowed: readonly PhotoUse[];
+  /** Whether the designer shows it on the pattern's page; null where they may not. */
+  readonly isShown: boolean | null;
 }
 
 /** Every photo of a call's testers, or of those who make one size, that is ready, testers in the call's order. */
@@ -23,23 +25,25 @@ export async function readSheetPhotos(access: CallAccess, size?: string): Promis
     where: { state: "ready", tester: { ...ofSize, call: callScope(access) } },
     orderBy: [{ tester: { position: "asc" } }, { createdAt: "asc" }, { id: "asc" }],
     select: {
-      ...{ id: true, view: true, note: true },
+      ...{ id: true, view: true, note: true, shownSince: true },
       tester: {
         select: {
-          ...{ id: true, code: true, size: true },
+          ...{ id: true, code: true, size: true, isWornByChild: true },
           contact: { select: { name: true, creditName: true } },
           photoConsents: { select: { use: true }, orderBy: { use: "asc" } },
         },
       },
     },
   });
-  return rows.flatMap(({ id, view, note, tester }) => {
+  return rows.flatMap(({ id, view, note, shownSince, tester }) => {
     if (tester === null) return [];
-    const { code, contact, photoConsents } = tester;
+    const { code, contact, photoConsents, isWornByChild } = tester;
+    const mayShow = view !== "problem" && !isWornByChild && photoConsents.some(({ use }) => use === "pattern_page");
     return {
       ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
       ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
       allowed: photoConsents.map(({ use }) => use),
+      isShown: mayShow ? shownSince !== null : null,
     };
   });
 }

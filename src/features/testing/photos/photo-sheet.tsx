@@ -2,8 +2,10 @@ import Link from "next/link";
 import type { PatternDocument } from "@/engine/pattern";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
+import { OneButtonForm } from "@/ui/one-button-form";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
+import { setShown } from "./photo-actions";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
 import { PhotoImage } from "./photo-image";
 import { PHOTO_VIEWS, type PhotoSheetQuery, type PhotoView } from "./photo-schema";
@@ -15,10 +17,11 @@ interface PhotoSheetProps {
   readonly photos: readonly SheetPhoto[];
   readonly sizes: PatternDocument["sizes"];
   readonly query: PhotoSheetQuery;
+  readonly mayEdit: boolean;
 }
 
 /** The photos of a test, by size and by what they show, a page at a time. */
-export function PhotoSheet({ callId, photos, sizes, query }: PhotoSheetProps) {
+export function PhotoSheet({ callId, photos, sizes, query, mayEdit }: PhotoSheetProps) {
   if (photos.length === 0)
     return (
       <EmptyState title="No photos yet">
@@ -43,7 +46,7 @@ export function PhotoSheet({ callId, photos, sizes, query }: PhotoSheetProps) {
             className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,8.5rem),1fr))] gap-4 sm:grid-cols-[repeat(auto-fill,minmax(11rem,1fr))] sm:gap-5"
           >
             {group.photos.map((photo) => (
-              <SheetEntry key={photo.photoId} photo={photo} callId={callId} />
+              <SheetEntry key={photo.photoId} {...{ photo, callId, mayEdit }} />
             ))}
           </ul>
         </Section>
@@ -53,7 +56,7 @@ export function PhotoSheet({ callId, photos, sizes, query }: PhotoSheetProps) {
   );
 }
 
-function Filters({ callId, sizes, query: { size, view } }: Omit<PhotoSheetProps, "photos">) {
+function Filters({ callId, sizes, query: { size, view } }: Omit<PhotoSheetProps, "photos" | "mayEdit">) {
   const sizeChoice = (id: string | undefined, label: string) => ({
     ...{ href: sheetHref(callId, { size: id, view }), label, current: id === size },
   });
@@ -74,8 +77,12 @@ function Filters({ callId, sizes, query: { size, view } }: Omit<PhotoSheetProps,
   );
 }
 
-function SheetEntry({ photo, callId }: { readonly photo: SheetPhoto; readonly callId: string }) {
-  const { photoId, view, name, note, testerId, allowed, creditName } = photo;
+interface SheetEntryProps extends Pick<PhotoSheetProps, "callId" | "mayEdit"> {
+  readonly photo: SheetPhoto;
+}
+
+function SheetEntry({ photo, callId, mayEdit }: SheetEntryProps) {
+  const { photoId, view, name, note, testerId, allowed, creditName, isShown } = photo;
   return (
     <li className="min-w-0">
       <PhotoImage photoId={photoId} width="11rem" alt={`${VIEW_LABELS[view]}, by ${name}`} shape="aspect-[4/5]" />
@@ -89,6 +96,17 @@ function SheetEntry({ photo, callId }: { readonly photo: SheetPhoto; readonly ca
         </p>
       )}
       <p className="text-sm text-soft wrap-anywhere">{allowedWords(allowed, creditName)}</p>
+      {isShown ? <p className="text-sm font-semibold">On the pattern’s page</p> : null}
+      {isShown === null || !mayEdit ? null : (
+        <OneButtonForm
+          action={setShown}
+          sends={{ callId, photoId, isShown: isShown ? "no" : "yes" }}
+          button={isShown ? "Take off the page" : "Show on the pattern’s page"}
+          waiting="One moment …"
+          about={`${VIEW_LABELS[view]}, by ${name}`}
+          look="plain"
+        />
+      )}
     </li>
   );
 }

@@ -14,15 +14,18 @@ export interface AgreedSharing extends PhotoSharing {
 /** @returns null where they agreed to nothing about photos, as those who were invited by hand. */
 export async function agreedSharing(access: TesterAccess): Promise<AgreedSharing | null> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: AGREED });
-  const agreed = row?.application?.agreement;
+  const agreed = row?.agreement ?? row?.application?.agreement;
   if (agreed == null || (agreed.progressPhotos === null && agreed.finishedPhotos === null)) return null;
   const { listing, pattern } = row?.call ?? {};
   const releaseOn = listing?.publishedAt == null ? undefined : listingSchema.parse(listing.document).releaseOn;
   return { ...agreed, isReleased: (pattern?._count.revisions ?? 0) > 0, releaseOn: releaseOn ?? null };
 }
 
+const SHARING = { select: { progressPhotos: true, finishedPhotos: true } } as const;
+
 const AGREED = {
-  application: { select: { agreement: { select: { progressPhotos: true, finishedPhotos: true } } } },
+  agreement: SHARING,
+  application: { select: { agreement: SHARING } },
   call: {
     select: {
       listing: { select: { document: true, publishedAt: true } },

@@ -18,5 +18,8 @@ export async function withdrawUses(
   const where = { tester, use: { notIn: [...stillAllowed] } };
   const withdrawn = await connection.photoConsent.findMany({ where, select: { use: true } });
   await connection.photoConsent.deleteMany({ where });
+  // Allowed again later, none is shown before the designer chooses it again.
+  if (withdrawn.some(({ use }) => use === "pattern_page"))
+    await connection.photo.updateMany({ where: { tester }, data: { shownSince: null } });
   await connection.photoWithdrawal.createMany({ data: withdrawn.map(({ use }) => ({ callId, testerId, use })) });
 }

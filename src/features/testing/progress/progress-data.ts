@@ -88,7 +88,9 @@ export async function progressRows(
     JOIN tester ON tester.id = asked.id
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
     LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
-    LEFT JOIN LATERAL (SELECT off_gauge FROM analysis_tester WHERE tester_id = tester.id LIMIT 1) AS analysed ON true
+    LEFT JOIN LATERAL (
+      SELECT off_gauge FROM analysis_tester JOIN analysis ON analysis.id = analysis_id
+      WHERE tester_id = tester.id AND analysis.call_id = tester.call_id LIMIT 1) AS analysed ON true
     LEFT JOIN LATERAL (SELECT status::text, note, created_at FROM milestone WHERE tester_id = tester.id
                        ORDER BY created_at DESC, id DESC LIMIT 1) AS milestone ON true
     LEFT JOIN LATERAL (SELECT version, answered_measurements, created_at FROM report WHERE tester_id = tester.id

@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import type { PatternDocument } from "@/engine/pattern";
+import { patternOfPieces, type PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { callDates } from "@/features/recruiting/listing/data";
 import { testerDatesSchema } from "@/features/recruiting/listing/schema";
@@ -41,8 +41,9 @@ interface Asked {
 
 /** A page of a call's testers, those who need attention first. */
 export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
-  const { time, ownDays } = await readDays(access);
-  const { ids, chosen, counts, needs, together } = await chosenIds(access, { pattern, query, now, time, ownDays });
+  const days = await readDays(access);
+  const { time } = days;
+  const { ids, chosen, counts, needs, together } = await chosenIds(access, { pattern, query, now, ...days });
   const rows = await progressRows(access, { testerIds: ids, time, now });
   return {
     ...pageOfList(query.page, chosen),
@@ -50,7 +51,9 @@ export async function progressList(access: CallAccess, { pattern, query, now }: 
       counts,
       needs,
       together,
-      people: rows.map((row) => progressOf(row, { pattern, timeZone: time.timeZone, now })),
+      people: rows.map((row) =>
+        progressOf(row, { pattern: patternOfPieces(pattern, days.pieces), timeZone: time.timeZone, now }),
+      ),
     },
   };
 }
@@ -124,20 +127,17 @@ function matchesSql({ size, needs }: Omit<ProgressQuery, "page">): Prisma.Sql {
 
 function statusOf(
   access: CallAccess,
-  { pattern, now, time, ownDays }: Pick<Asked, "pattern" | "now"> & ListDays,
+  { pattern, now, time, ownDays, pieces }: Pick<Asked, "pattern" | "now"> & ListDays,
 ): Prisma.Sql {
-  const measurements = pattern.measurements.map(({ id }) => id);
+  const measurements = patternOfPieces(pattern, pieces).measurements.map(({ id }) => id);
   const days = time.dates === null ? null : { swatchBy: time.dates.swatchBy.at, reportBy: time.dates.reportBy.at };
   return statusSql({ access, measurements, now, days, ownDays });
 }
 
-async function chosenIds(
-  access: CallAccess,
-  { pattern, query, now, time, ownDays }: Asked & ListDays,
-): Promise<Chosen> {
+async function chosenIds(access: CallAccess, { query, now, ...of }: Asked & ListDays): Promise<Chosen> {
   const { page } = query;
   const [row] = await database().$queryRaw<unknown[]>`
-    WITH status AS MATERIALIZED (${statusOf(access, { pattern, now, time, ownDays })}),
+    WITH status AS MATERIALIZED (${statusOf(access, { ...of, now })}),
     counted AS MATERIALIZED (SELECT size, state, needs, count(*)::int AS many FROM status GROUP BY size, state, needs),
     chosen AS (
       SELECT id, position, urgency FROM status
@@ -159,23 +159,30 @@ interface ListDays {
   readonly time: CallTime;
   /** The distinct dates that testers have of their own. */
   readonly ownDays: readonly { readonly dates: unknown; readonly swatchBy: Date; readonly reportBy: Date }[];
+  /** That are tested; none stands for all. */
+  readonly pieces: readonly string[];
 }
 
-const daysSchema = z.object({ document: z.unknown(), publishedAt: z.date().nullable(), own: z.array(z.unknown()) });
+const daysSchema = z.object({
+  document: z.unknown(),
+  publishedAt: z.date().nullable(),
+  own: z.array(z.unknown()),
+  pieces: z.array(z.string()),
+});
 
 async function readDays({ callId, pattern }: CallAccess): Promise<ListDays> {
   const [row] = await database().$queryRaw<unknown[]>`
-    SELECT listing.document, listing.published_at AS "publishedAt",
+    SELECT call.pieces, listing.document, listing.published_at AS "publishedAt",
       (SELECT coalesce(jsonb_agg(DISTINCT dates), '[]') FROM tester WHERE call_id = call.id AND dates IS NOT NULL) AS own
     FROM call JOIN membership USING (pattern_id)
     LEFT JOIN listing ON listing.call_id = call.id
     WHERE call.id = ${callId}::uuid AND membership.account_id = ${pattern.accountId}::uuid`;
-  if (row === undefined) return { time: callTime(null), ownDays: [] };
-  const { own, document, publishedAt } = daysSchema.parse(row);
+  if (row === undefined) return { time: callTime(null), ownDays: [], pieces: [] };
+  const { own, document, publishedAt, pieces } = daysSchema.parse(row);
   const time = callTime({ document, publishedAt });
   const ownDays = own.map((dates) => {
     const { swatchBy, reportBy } = callDates(testerDatesSchema.parse(dates), time.timeZone);
     return { dates, swatchBy: swatchBy.at, reportBy: reportBy.at };
   });
-  return { time, ownDays };
+  return { time, ownDays, pieces };
 }

@@ -4,6 +4,7 @@ import type { CallAccess } from "@/features/calls/access";
 import { readMessages } from "@/features/mail/data";
 import type { MessageStatus } from "@/features/mail/message-status";
 import { wholeAddress } from "@/server/whole-address";
+import { testedPattern } from "@/features/calls/tested-pattern-data";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { z } from "zod";
@@ -46,7 +47,8 @@ async function person(
     readMessages(mailToTester(access, testerId)),
   ]);
   if (row === undefined) throw new AppError("not-found");
-  const progress = progressOf(row, { pattern, timeZone: time.timeZone, now });
+  const tested = await testedPattern(access, pattern);
+  const progress = progressOf(row, { pattern: tested, timeZone: time.timeZone, now });
   const { invitedAt, name, linkVersion } = progress.row;
   const link = `/invited/${invitationLink({ testerId, linkVersion })}`;
   return {

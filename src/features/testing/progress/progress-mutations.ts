@@ -9,7 +9,8 @@ import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
-import { offerContent, offerWithdrawnContent } from "@/features/recruiting/invitations/offer-computed";
+import { offerWithdrawnContent } from "@/features/recruiting/invitations/offer-computed";
+import { writeOffers } from "@/features/recruiting/invitations/offer-mail-mutations";
 import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import type { NewTester } from "../home/schema";
@@ -90,7 +91,7 @@ export async function inviteLonger(access: CallAccess, testerId: string, expires
         ...(again ? { linkVersion: { increment: 1 } } : {}),
       },
     });
-    await writeToTesters(transaction, { kind: "place-offered", testers: where, content: offerContent });
+    await writeOffers(transaction, where);
   });
 }
 
@@ -128,7 +129,7 @@ export async function inviteByHand(
       });
       if (self !== null) return;
       const testers = { id: testerId, call: callEditScope(access) };
-      await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
+      await writeOffers(transaction, testers);
     });
   } catch (error) {
     if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")

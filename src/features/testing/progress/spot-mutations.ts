@@ -1,6 +1,7 @@
 import "server-only";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
+import { testedPattern } from "@/features/calls/tested-pattern-data";
 import { latestRevision } from "@/features/patterns/data";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
@@ -19,7 +20,8 @@ export async function freeSpots(access: CallAccess, testerIds: readonly string[]
   return await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const { document } = await latestRevision(access.pattern, transaction);
-    const measured = document.measurements.map(({ id }) => id);
+    const { measurements } = await testedPattern(access, document, transaction);
+    const measured = measurements.map(({ id }) => id);
     const now = new Date();
     const { count } = await transaction.tester.updateMany({
       where: {

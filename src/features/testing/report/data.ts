@@ -7,7 +7,7 @@ import {
   type ReportContext,
   type TypedReport,
 } from "@/engine/reporting";
-import type { PatternDocument } from "@/engine/pattern";
+import { patternOfPieces, type PatternDocument } from "@/engine/pattern";
 import { ANSWERS } from "@/features/calls/answer-data";
 import { toAnswers } from "@/features/calls/answers-computed";
 import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
@@ -35,7 +35,7 @@ export interface SentReport {
 
 /** A tester's report so far: the draft, and what was sent. */
 export interface ReportInHand {
-  /** Its pattern is the revision with the counts of their size that their answers to corrections tell. */
+  /** Its pattern is the revision, or the pieces of it that are tested, with the counts of their size that their answers to corrections tell. */
   readonly context: ReportContext;
   /** The revision that the tester works from. */
   readonly revisionId: string;
@@ -74,7 +74,7 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   const { revisionId, document: savedPattern } = revision;
   const { unit, size } = row;
   const toldCounts = answeredCounts(size, toAnswers(row.correctionAnswers));
-  const pattern = patternAsAnswered(savedPattern, size, toldCounts);
+  const pattern = patternOfPieces(patternAsAnswered(savedPattern, size, toldCounts), row.call.pieces);
   const context: ReportContext = { pattern, size, unit, formatLength: (cm) => formatLength(cm, unit) };
   const sent = report === undefined ? null : sentReport(report, { context, revision });
   const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
@@ -117,7 +117,7 @@ const IN_HAND = {
   stoppedAt: true,
   stoppedByDesigner: true,
   revision: { select: revisionSelect },
-  call: { select: { status: true } },
+  call: { select: { status: true, pieces: true } },
   reportDraft: { select: { typed: true, sent: true, version: true } },
   reports: NEWEST_REPORT,
   numberQuestions: SHOWN_TO_TESTER,

@@ -10,8 +10,8 @@ export function answersAll(
 }
 
 /** The tester has sent all of their report, and so has finished. */
-export function hasReportedAll({ sent, savedPattern }: Pick<ReportInHand, "sent" | "savedPattern">): boolean {
+export function hasReportedAll({ sent, context }: Pick<ReportInHand, "sent" | "context">): boolean {
   if (sent === null) return false;
   const { readings, changed = [] } = sent.report;
-  return answersAll([...readings.map(({ measurement }) => measurement), ...changed], savedPattern);
+  return answersAll([...readings.map(({ measurement }) => measurement), ...changed], context.pattern);
 }

@@ -5,10 +5,10 @@ import {
   type AddressedTester,
   type MailedTester,
 } from "@/features/recruiting/invitations/mailed-tester-data";
+import { testerValues } from "@/features/recruiting/own-words/own-words-data";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import { untilWords } from "@/ui/moment-copy";
-import type { FieldValues } from "./message-fields";
+import type { FieldValues } from "@/features/recruiting/own-words/message-fields-computed";
 
 /** Somebody whom a message goes to. */
 export interface Recipient {
@@ -65,15 +65,8 @@ export async function readAllWrittenTo<Said>(
 function writtenTo({ row, tester }: AddressedTester): WrittenTo {
   return {
     ...{ testerId: tester.testerId, name: tester.name, from: row.call.pattern.memberships[0]?.account.name ?? "" },
-    values: fieldValues(tester),
+    values: testerValues(tester),
   };
 }
 
-/** What is filled in for a tester. */
-export function fieldValues({ name, size, dates, timeZone }: MailedTester): FieldValues {
-  return {
-    ...{ name, size },
-    "swatch day": dates === null ? null : untilWords(dates.swatchBy.at, timeZone),
-    "report day": dates === null ? null : untilWords(dates.reportBy.at, timeZone),
-  };
-}
+export { testerValues as fieldValues };

@@ -1,7 +1,7 @@
 "use client";
 
 import { SayForm } from "../questions/components/say-form";
-import { fillFields, MESSAGE_FIELDS } from "./message-fields";
+import { fillFields, MESSAGE_FIELDS } from "@/features/recruiting/own-words/message-fields-computed";
 import { MessagePreview } from "./message-preview";
 import type { WrittenTo } from "./recipients-data";
 import type { StartWords } from "./start-copy";

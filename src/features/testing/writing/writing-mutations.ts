@@ -3,7 +3,7 @@ import type { CallAccess } from "@/features/calls/access";
 import { mailedTesters } from "@/features/recruiting/invitations/mailed-tester-data";
 import { writeToMailedTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { inTransaction } from "@/server/transaction";
-import { fieldFaults, fillFields } from "./message-fields";
+import { fieldFaults, fillFields } from "@/features/recruiting/own-words/message-fields-computed";
 import { chosenTesters, fieldValues } from "./recipients-data";
 import type { WrittenMessage } from "./writing-schema";
 

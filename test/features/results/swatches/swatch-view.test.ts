@@ -1,10 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { Swatch } from "../../../../src/engine/pattern";
 import { swatchView, type FabricSwatches } from "../../../../src/features/results/swatches/swatch-view";
-import { gaugeAdvice, gaugeVerdict, otherToolWords } from "../../../../src/features/results/swatches/swatch-copy";
+import {
+  acceptedCopy,
+  gaugeAdvice,
+  gaugeVerdict,
+  growthWords,
+  otherToolWords,
+} from "../../../../src/features/results/swatches/swatch-copy";
 import { swatchesCsv } from "../../../../src/features/results/swatches/swatches-csv";
 import { callDocument } from "../../../factories/call";
-import { swatch, tester } from "../../../factories/pattern";
+import { patternDocument, swatch, tester } from "../../../factories/pattern";
 import { resultsOf } from "../../../factories/results";
 
 /** A call whose testers made these swatches, one list a tester; the pattern says 20 stitches and 25 rows. */
@@ -15,6 +21,17 @@ function analysisOf(swatches: readonly (readonly Swatch[])[], alva = "Alva") {
 
 function only(analysis: ReturnType<typeof analysisOf>, unit: "cm" | "in" = "cm"): FabricSwatches {
   const [fabric] = swatchView(analysis, unit);
+  if (fabric === undefined) throw new Error("no fabric");
+  return fabric;
+}
+
+/** Two swatches with 26.25 rows to 10 cm before blocking and 25 after; the pattern has a length that is measured while working. */
+function grown(growth?: number): FabricSwatches {
+  const length = { id: "body", label: "Body", cm: 38, measured: "working" as const };
+  const pattern = patternDocument({ lengths: [growth === undefined ? length : { ...length, growth }] });
+  const before = { stitches: 20, acrossCm: 10, rows: 26.25, alongCm: 10 };
+  const testers = ["t0", "t1"].map((id) => tester({ id, swatches: [swatch({ before })] }));
+  const [fabric] = swatchView(resultsOf(callDocument(testers, { pattern })), "cm");
   if (fabric === undefined) throw new Error("no fabric");
   return fabric;
 }
@@ -42,6 +59,22 @@ describe("swatches compared with the stated gauge", { timeout: 60_000 }, () => {
       ["t4", "replaced"],
     ]);
     expect(without).toEqual({ names: ["t2", "t3"], all: 2 });
+  });
+
+  it("says how blocking changes the fabric, and what the pattern should say of it", () => {
+    // By hand: 26.25 ÷ 25 rows.
+    const found = "2 swatches were counted before and after blocking: blocked, the fabric is no wider and 5 % longer.";
+    expect(growthWords(tight)).toBeNull();
+    expect(growthWords(grown(1.05))).toBe(found);
+    expect(growthWords(grown())).toBe(
+      `${found} Lengths that are measured while working come out × 1.05, where the pattern says × 1. This is not counted as a difference; state × 1.05 with these lengths, or what they measure while working.`,
+    );
+  });
+
+  it("says where the garment was blocked otherwise than its swatch", () => {
+    const document = callDocument([tester({ id: "t0", swatches: [swatch({ blocking: "wet" })], blocking: "steamed" })]);
+    const [row] = only(resultsOf(document)).rows;
+    expect(row && acceptedCopy(row)).toBe("washed; wet-blocked, the garment steamed");
   });
 
   it("says whether testers work more tightly, and what to do about it", () => {

@@ -3,6 +3,7 @@ import type { PatternDocument, Tester } from "../../../../src/engine/pattern";
 import { yarnBoard, type YarnBoard } from "../../../../src/features/results/yarn/yarn-board";
 import { yarnCsv } from "../../../../src/features/results/yarn/yarn-csv";
 import {
+  allowanceSentence,
   emptyYarn,
   publishSentence,
   untestedSentence,
@@ -54,6 +55,8 @@ describe("yarn by size", { timeout: 60_000 }, () => {
     }
     // By hand: 300 m ÷ 9800 stitches.
     expect(sheet.perStitch.map(({ cm }) => Number(cm.toFixed(3)))).toEqual([3.061]);
+    // Of one weighing little is known, so that the allowance is large.
+    expect(allowanceSentence(sheet)).toMatch(/^Of what 9 in 10 makers need, 1\d( to 1\d)? % is an allowance: /);
     expect(untestedSentence(sheet)).toBe("Nobody has weighed it in L: estimated from the other sizes.");
   });
 

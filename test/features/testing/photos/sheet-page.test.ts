@@ -5,7 +5,7 @@ import { sheetHref, sheetPage } from "@/features/testing/photos/sheet-page";
 import { patternDocument } from "../../../factories/pattern";
 
 function photo(photoId: string, size: string, view: PhotoView): SheetPhoto {
-  return { photoId, size, view, testerId: "t", name: "Kit", creditName: null, note: "", allowed: [] };
+  return { photoId, size, view, testerId: "t", name: "Kit", creditName: null, note: "", allowed: [], isShown: null };
 }
 
 const { sizes } = patternDocument();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fieldFaults, fillFields, type FieldValues } from "@/features/testing/writing/message-fields";
+import { fieldFaults, fillFields, type FieldValues } from "@/features/recruiting/own-words/message-fields-computed";
 
 const ADA: FieldValues = {
   name: "Ada [M]",

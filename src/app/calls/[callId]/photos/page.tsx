@@ -20,7 +20,7 @@ export default async function PhotosPage({ params, searchParams }: PageProps<"/c
   return (
     <CallPage loaded={loaded} page="photos">
       <WithdrawalList {...{ callId, withdrawals, mayEdit }} />
-      <PhotoSheet {...{ callId, photos, query }} sizes={revision.document.sizes} />
+      <PhotoSheet {...{ callId, photos, query, mayEdit }} sizes={revision.document.sizes} />
     </CallPage>
   );
 }

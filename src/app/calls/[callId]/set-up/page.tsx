@@ -8,7 +8,9 @@ import { NoListing } from "@/features/recruiting/listing/set-up/no-listing";
 import { ListingForm } from "@/features/recruiting/listing/set-up/listing-form";
 import { agreements, editedListing } from "@/features/recruiting/listing/edited-data";
 import { listingFormContent } from "@/features/recruiting/listing/set-up/listing-form-content";
-import { followedCall } from "@/features/testing/again/again-data";
+import { chosenPieces, countsEarlier, followedCall } from "@/features/testing/again/again-data";
+import { PiecesForm } from "@/features/testing/again/pieces-form";
+import { CountTogether } from "@/features/testing/again/count-together";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 
@@ -18,10 +20,12 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, viewer, mayEdit } = loaded;
-  const [listing, versions, followed] = await Promise.all([
+  const [listing, versions, followed, counting, pieces] = await Promise.all([
     editedListing(access),
     agreements(access),
     followedCall(access),
+    countsEarlier(access, revision.document),
+    chosenPieces(access, revision.document),
   ]);
   const isOpen = call.status === "open";
   if (listing === null)
@@ -64,6 +68,12 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
         mayEdit={mayEdit && isOpen}
         {...listingFormContent(revision.document, { listing, unit: viewer.unit })}
       />
+      {followed !== null && mayEdit && isOpen && pieces.length > 1 ? (
+        <PiecesForm callId={callId} pieces={pieces} />
+      ) : null}
+      {followed === null ? null : (
+        <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
+      )}
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>
   );

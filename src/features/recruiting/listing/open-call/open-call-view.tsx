@@ -6,6 +6,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { Fold } from "@/ui/fold";
+import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import type { OpenCallPage } from "../loaders";
@@ -24,6 +25,8 @@ interface OpenCallViewProps {
   readonly size: Size | undefined;
   /** The designer's photos of their sample; null if there are none. */
   readonly photos: ReactNode;
+  /** Testers' photos that the designer shows; null if there are none. */
+  readonly testerPhotos: ReactNode;
   /** A drawing of the garment, if there is one. */
   readonly drawing: ReactNode;
   /** How much yarn the shown size needs; null if it is not known yet. */
@@ -31,7 +34,7 @@ interface OpenCallViewProps {
 }
 
 /** The public page of a tester call. */
-export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCallViewProps) {
+export function OpenCallView({ page, unit, size, photos, testerPhotos, drawing, yarn }: OpenCallViewProps) {
   const { listing, application } = page;
   const { callId, pattern, document } = listing;
   const mayApply = listing.taking === "open" && application === null;
@@ -49,6 +52,11 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
       actions={apply}
     >
       <OpenCallState page={page} />
+      {listing.pieces === null ? null : (
+        <Notice title={`This test is of a part of the garment: ${listing.pieces}`}>
+          <p>Testers swatch, make and measure nothing else.</p>
+        </Notice>
+      )}
       <div className="mb-10 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
         <div className="grid gap-6">
           {document.gives === "" ? null : (
@@ -63,6 +71,7 @@ export function OpenCallView({ page, unit, size, photos, drawing, yarn }: OpenCa
         {photos === null ? drawing : <div className="max-lg:order-first">{photos}</div>}
       </div>
       {size === undefined ? null : <Sizes {...{ listing, size, unit, yarn }} />}
+      {testerPhotos}
       <ListingText title="About this test" text={document.introduction} />
       <ListingText title="What you do" text={document.asks} />
       <ListingText title="Needle or hook" text={document.tools} />

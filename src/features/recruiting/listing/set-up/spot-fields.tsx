@@ -141,7 +141,7 @@ function SpotWords({ advice: { needed, powers, dropoutRate } }: Pick<SpotFieldsP
         before those between.
         {one == null || two == null
           ? ""
-          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; finding 8 in 10 takes ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}{" "}
+          : ` With one report a size, ${shareWords(one)} measurements are settled: clearly as planned, or clearly different. With two, ${shareWords(two)} are${needed === null || needed <= 2 ? "" : `; settling 8 in 10 takes ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}{" "}
         Sizes are assigned up to the spots; “at most” is as far as you can go by hand.
       </p>
       <p>

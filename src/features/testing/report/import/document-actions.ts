@@ -14,6 +14,7 @@ import {
   readJson,
   type Fault,
 } from "@/engine/pattern";
+import { combinedCall } from "@/engine/revision";
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
 import { inSteps } from "@/server/in-steps";
@@ -60,7 +61,8 @@ async function store(
     case CALL_FORMAT_2: {
       const parsed = await inSteps(parseCallInSteps(value));
       if (!parsed.ok) return faulty(parsed.faults);
-      const call = parsed.document;
+      // The reports of earlier tests come in as reports of this one.
+      const { call } = combinedCall(parsed.document);
       const called = title === "" ? call.pattern.name : title;
       const { callId } = await storeCall(viewer, { call, title: called, idempotencyKey: key });
       return { status: "stored", href: callPageHref(callId, "differences"), warnings: gradingWarnings(call.pattern) };

@@ -22,7 +22,7 @@ const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as co
 export function swatchLines({ read, context }: FilledReport): SummaryLine[] {
   const { pattern, unit } = context;
   return read.report.swatches.map(
-    ({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, blocking, on, used }, index) => {
+    ({ fabric, toolMm, stitches, acrossCm, rows, alongCm, before, washed, blocking, on, used }, index) => {
       const typedText = (part: string, value: number | string) =>
         ownValue(read.typed, `swatches[${index}].${part}`) ?? String(value);
       const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
@@ -36,6 +36,9 @@ export function swatchLines({ read, context }: FilledReport): SummaryLine[] {
           washed ? "washed" : "not washed",
           blocking === undefined ? "" : BLOCKING_LABELS[blocking],
           on === "garment" ? "on the garment" : "",
+          before === undefined
+            ? ""
+            : `before blocking ${gaugeWords(before.stitches / before.acrossCm, "stitches", unit)}, ${gaugeWords(before.rows / before.alongCm, "rows", unit)}`,
         ]
           .filter((words) => words !== "")
           .join("; "),

@@ -3,6 +3,7 @@ import { Sheet } from "@/ui/sheet";
 import type { FilledReport } from "../filled-report";
 import type { SwatchTry } from "./swatch-tries";
 import { AlsoButton } from "./also-button";
+import { BeforeBlocking } from "./before-blocking";
 import { BlockingField } from "./blocking-field";
 import { ChoiceField } from "./choice-field";
 import { FieldPair, SharedQuestion } from "./field-pair";
@@ -102,6 +103,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
         ]}
       />
       <BlockingField report={report} field={fieldOfPart("blocking")} what="swatch" />
+      <BeforeBlocking report={report} swatch={key} />
       <ToolField report={report} swatch={key} />
       <HowCounted report={report} swatch={key} />
     </div>
@@ -116,6 +118,7 @@ function countedTry(key: string, keys: readonly string[]): Record<string, string
 
 const PARTS: readonly SwatchPart[] = [
   ...(["fabric", "toolMm", "stitches", "across", "rows", "along"] as const),
+  ...(["beforeStitches", "beforeAcross", "beforeRows", "beforeAlong"] as const),
   ...(["washed", "blocking", "on", "worked", "used", "kept"] as const),
 ];
 

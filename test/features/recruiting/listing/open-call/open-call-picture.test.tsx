@@ -14,7 +14,7 @@ function listing(name: string, designer = "Invented Designer"): PublishedListing
   const day = { day: "2027-03-14", at: new Date("2027-03-15T00:00:00Z") };
   const days = { applyUntil: "2027-03-14", startOn: "2027-03-20", swatchBy: "2027-04-01", reportBy: "2027-06-01" };
   return {
-    ...{ callId: "", title: "A call", designer, isDemo: false, places: {}, taking: "open", version: 1 },
+    ...{ callId: "", title: "A call", designer, isDemo: false, places: {}, pieces: null, taking: "open", version: 1 },
     pattern: patternDocument({ name }),
     publishedAt: new Date(0),
     agreement: { version: 1, text: "" },

@@ -1,5 +1,5 @@
 import type { MessageWords } from "@/features/mail/schema";
-import { fieldFaults, fillFields, type FieldValues } from "../writing/message-fields";
+import { fieldFaults, fillFields, type FieldValues } from "./message-fields-computed";
 
 /** What designers changed in a kind of mail. */
 export interface MessageChange {

@@ -1,0 +1,51 @@
+import "server-only";
+import type { EarlierCall, PatternDocument, Places } from "@/engine/pattern";
+import type { LeftOut } from "@/engine/results";
+import { revisionById } from "@/features/patterns/data";
+import type { Connection } from "@/server/transaction";
+import { callScope, countedCalls, type CallAccess } from "./access";
+import { readableCall } from "./readable-call";
+import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
+
+/** A tester's id in the document, of a call before it. */
+type EarlierIdOf = (row: { readonly id: string; readonly code: string }) => string;
+
+/**
+ * The calls whose reports count in this one's results too: one document for each revision that their reports followed, so that
+ * every report meets the pattern that it was made by.
+ */
+export async function earlierCalls(
+  access: CallAccess,
+  connection: Connection,
+  idOf: EarlierIdOf,
+): Promise<{ calls: readonly EarlierCall[]; leftOut: readonly LeftOut[] }> {
+  const calls: EarlierCall[] = [];
+  const leftOut: LeftOut[] = [];
+  // What a later test found out about the instructions holds for those who followed them before it, too.
+  const instructionErrors = [...(await instructionErrorsOf(access, connection))];
+  for (const earlier of await countedCalls(access, connection)) {
+    instructionErrors.push(...(await instructionErrorsOf(earlier, connection)));
+    const { reported, leftOut: unread } = await reportedTesters(earlier, connection, { instructionErrors, idOf });
+    leftOut.push(...unread);
+    for (const revisionId of new Set(reported.map((report) => report.revisionId))) {
+      const { document: pattern } = await revisionById(access.pattern, revisionId, connection);
+      const testers = reported.flatMap((report) => (report.revisionId === revisionId ? [report.tester] : []));
+      const places = await placesOf(earlier, pattern, connection);
+      const read = readableCall({ pattern, places }, { testers, leftOut: [] });
+      calls.push(read.document);
+      leftOut.push(...read.leftOut);
+    }
+  }
+  return { calls, leftOut };
+}
+
+/** A call's places for the sizes of a pattern, none where it has none. */
+export async function placesOf(
+  access: CallAccess,
+  { sizes }: Pick<PatternDocument, "sizes">,
+  connection: Connection,
+): Promise<Places> {
+  const rows = await connection.place.findMany({ where: { call: callScope(access) } });
+  const bySize = new Map(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
+  return Object.fromEntries(sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }]));
+}

@@ -1,0 +1,14 @@
+import type { MessageWords } from "@/features/mail/schema";
+import { noSpotContent } from "../places/no-spot-copy";
+import { receivedContent } from "./apply/received-copy";
+import type { MailedApplicant } from "./mailed-applicant-data";
+
+/** Mail to applicants that their designer may write in their own words. */
+export const APPLICANT_KINDS = ["application-received", "no-place"] as const;
+
+export type ApplicantKind = (typeof APPLICANT_KINDS)[number];
+
+/** A kind of mail as an applicant gets it in Sizewright's words. */
+export function originalForApplicant(kind: ApplicantKind, applicant: MailedApplicant): MessageWords {
+  return kind === "no-place" ? noSpotContent(applicant) : receivedContent(applicant);
+}

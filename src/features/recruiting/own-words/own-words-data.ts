@@ -1,0 +1,47 @@
+import "server-only";
+import type { Prisma } from "@/generated/prisma/client";
+import type { Connection } from "@/server/transaction";
+import { untilWords } from "@/ui/moment-copy";
+import type { MailedTester } from "../invitations/mailed-tester-data";
+import type { MessageChange } from "./changed-message-computed";
+import type { FieldValues } from "./message-fields-computed";
+
+export interface VersionedChange extends MessageChange {
+  /** 0 where nothing was ever changed. */
+  readonly version: number;
+}
+
+interface ChangeRow {
+  readonly isOff: boolean;
+  readonly note: string;
+  readonly subject: string | null;
+  readonly text: string | null;
+  readonly version: number;
+}
+
+export function toChange({ isOff, note, subject, text, version }: ChangeRow): VersionedChange {
+  return { isOff, note, words: subject === null || text === null ? null : { subject, text }, version };
+}
+
+/** What designers changed in a kind of mail of one call; undefined for nothing. */
+export async function messageChange(
+  connection: Connection,
+  of: { readonly kind: string; readonly call: Prisma.CallWhereInput },
+): Promise<MessageChange | undefined> {
+  const row = await connection.callMessage.findFirst({ where: of });
+  return row === null ? undefined : toChange(row);
+}
+
+/** What is filled in for a tester. */
+export function testerValues({ name, size, dates, timeZone }: MailedTester): FieldValues {
+  return {
+    ...{ name, size },
+    "swatch day": dates === null ? null : untilWords(dates.swatchBy.at, timeZone),
+    "report day": dates === null ? null : untilWords(dates.reportBy.at, timeZone),
+  };
+}
+
+/** What is filled in for an applicant: they have no size and no days yet. */
+export function applicantValues(name: string): FieldValues {
+  return { name, size: null, "swatch day": null, "report day": null };
+}

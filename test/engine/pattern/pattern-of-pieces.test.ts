@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { patternFaults, patternOfPieces } from "@/engine/pattern";
+import { fitAreas, reportSteps } from "@/engine/reporting";
+import { piecedPattern } from "../../factories/pieced-pattern";
+
+const pattern = piecedPattern();
+const ids = (items: readonly { readonly id: string }[] = []) => items.map(({ id }) => id);
+
+describe("patternOfPieces", () => {
+  it("is the pattern itself for none of its pieces, for all of them and for unknown ones", () => {
+    expect(patternFaults(pattern)).toEqual([]);
+    for (const pieces of [[], ["body", "sleeve"], ["collar"]]) expect(patternOfPieces(pattern, pieces)).toBe(pattern);
+  });
+
+  it("has the measurements that are made of a piece, and none that need another", () => {
+    expect(ids(patternOfPieces(pattern, ["sleeve"]).measurements)).toEqual(["upper-arm", "sleeve-length"]);
+    expect(ids(patternOfPieces(pattern, ["body"]).measurements)).toEqual(["bust", "length"]);
+  });
+
+  it("has what these are made of: counts of no piece too, fabrics, lengths and the body that they aim at", () => {
+    const sleeve = patternOfPieces(pattern, ["sleeve"]);
+    expect(ids(sleeve.counts)).toEqual(["sleeve-width", "sleeve-rows", "cuff"]);
+    expect(Object.keys(sleeve.grading ?? {})).toEqual(["sleeve-width", "sleeve-rows", "cuff"]);
+    expect([ids(sleeve.fabrics), ids(sleeve.lengths), ids(sleeve.yarns)]).toEqual([["rib"], ["hem"], []]);
+    expect(fitAreas(sleeve)).toEqual(["arm"]);
+    expect([ids(patternOfPieces(pattern, ["body"]).lengths), fitAreas(patternOfPieces(pattern, ["body"]))]).toEqual([
+      [],
+      ["bust"],
+    ]);
+  });
+
+  it("asks a tester for that and no more", () => {
+    const context = { size: "small", unit: "cm", formatLength: (cm: number) => `${cm} cm` } as const;
+    const steps = reportSteps({}, { ...context, pattern: patternOfPieces(pattern, ["sleeve"]) });
+    expect(steps.map(({ step, of }) => [step, of])).toEqual([
+      ["swatch", 1],
+      ["make", 4],
+      ["measure", 2],
+      ["fit", 1],
+    ]);
+  });
+});
