@@ -22,6 +22,11 @@ function drawn(seed: number): CallDocument {
   }).call;
 }
 
+function present<Value>(value: Value | undefined): Value {
+  if (value === undefined) throw new Error("not there");
+  return value;
+}
+
 describe("leaving one tester or reading out at the same standard deviations", () => {
   const call = drawn(5);
   const { readings } = gapReadings(call);
@@ -31,9 +36,8 @@ describe("leaving one tester or reading out at the same standard deviations", ()
     return { posterior: surfacePosterior(solution).groups, logLikelihood: solution.logLikelihood };
   };
   const whole = posteriorOf(readings);
-  const [block] = readings.groups[1]?.blocks ?? [];
-  const [, posterior] = whole.posterior;
-  if (block === undefined || posterior === undefined) throw new Error("no tester");
+  const block = present(readings.groups[1]?.blocks[0]);
+  const posterior = present(whole.posterior[1]);
   const inAll = blockInAll({
     ...{ block, residualSd: SD_INDEX.residual, sds: START_SDS, posterior },
     buffers: buffersFor([block]),
