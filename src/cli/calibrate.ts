@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
-import { calibrate, type Calibration, type Design, type Fault } from "@/engine/calibration";
+import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
 import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
@@ -11,6 +11,7 @@ interface Scenario {
   readonly design: Design;
   readonly fault: Fault;
   readonly entryErrorShare: number;
+  readonly trouble?: Trouble;
 }
 
 const FEW: Design = "1–2 a size, two sizes empty, 30 % lost";
@@ -35,6 +36,24 @@ const SCENARIOS: readonly Scenario[] = [
   },
   { name: "nothing wrong, 3 a size", design: "3 a size", fault: "nothing", entryErrorShare: 0 },
   { name: "drawn, with 4 % slips, 2–4 a size", design: "2–4 a size", fault: "drawn", entryErrorShare: 0.04 },
+  ...(["2 % of readings wrong", "one tester wholly wrong", "rough noise", "all 4 % tight"] as const).flatMap(
+    (trouble) => [
+      {
+        name: `${trouble}, nothing else`,
+        design: "3 a size" as const,
+        fault: "nothing" as const,
+        entryErrorShare: 0,
+        trouble,
+      },
+      {
+        name: `${trouble}, beside real errors`,
+        design: "2–4 a size" as const,
+        fault: "drawn" as const,
+        entryErrorShare: 0,
+        trouble,
+      },
+    ],
+  ),
 ];
 const SEED = 20_261_125;
 const USUAL_CALLS = 400;

@@ -4,7 +4,15 @@ import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulati
 import { surfacePosterior } from "../variance-components";
 import { rivalChance } from "./rival-chance";
 import { solveKnown, sdsOfSurface } from "./known-variances";
-import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } from "./planted-call";
+import {
+  gapsBetween,
+  plantedCall,
+  withoutMistakes,
+  type Design,
+  type Fault,
+  type PlantedCall,
+  type Trouble,
+} from "./planted-call";
 import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
 
@@ -29,6 +37,7 @@ export function calibrate(given: {
   design: Design;
   fault: Fault;
   entryErrorShare: number;
+  trouble?: Trouble;
   calls: number;
   seed: number;
 }): Calibration {
@@ -56,7 +65,7 @@ interface CalibrationRun {
 
 function tallyCells({ planted, output, tally, errors }: CalibrationRun & { errors: Errors }): void {
   const { pattern } = planted.call;
-  const screened = screenOutliers(planted.call).call;
+  const screened = screenOutliers(withoutMistakes(planted)).call;
   const posteriorMeans = (sds: PatternSds) =>
     surfacePosterior(solveKnown(screened, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
   const known = posteriorMeans(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);

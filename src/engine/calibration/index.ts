@@ -2,5 +2,5 @@ export { calibrate, type Calibration } from "./calibrate";
 export { calibrateGrowth, type GrowthScenario } from "./calibrate-growth";
 export { calibrateNeeded, calibrateTesters } from "./calibrate-testers";
 export { calibrateYarn, type YarnScenario } from "./calibrate-yarn";
-export { plantedCall, type Design, type Fault } from "./planted-call";
+export { plantedCall, type Design, type Fault, type Trouble } from "./planted-call";
 export type { Tally } from "./tally";

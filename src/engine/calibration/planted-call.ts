@@ -6,13 +6,19 @@ import { seededRandom, type SeededRandom } from "../seeded-random";
 import {
   drawTruth,
   simulateCall,
+  type SimulatedCall,
+  type TesterHabits,
   type PatternSds,
   type PlantedEntryError,
+  type PlantedMistake,
   type SimulationChoices,
 } from "../simulation";
 
 /** How many testers of each size report. */
 export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost" | { readonly each: number };
+
+/** What is unusual about the testers and what they send. */
+export type Trouble = "none" | "2 % of readings wrong" | "one tester wholly wrong" | "rough noise" | "all 4 % tight";
 
 /** What is wrong with the pattern of a simulated call. */
 export type Fault = "drawn" | "nothing" | "cause" | "cause and small errors";
@@ -33,6 +39,8 @@ export interface PlantedCall {
   readonly errors: readonly number[];
   readonly cause: PlantedCause | null;
   readonly entryErrors: readonly PlantedEntryError[];
+  /** Readings that are wrong like no known entry error. */
+  readonly mistakes: readonly PlantedMistake[];
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;
@@ -61,9 +69,10 @@ export function plantedCall(given: {
   readonly design: Design;
   readonly fault: Fault;
   readonly entryErrorShare: number;
+  readonly trouble?: Trouble;
   readonly seed: number;
 }): PlantedCall {
-  const { pattern, design, fault, entryErrorShare, seed } = given;
+  const { pattern, design, fault, entryErrorShare, trouble = "none", seed } = given;
   const random = seededRandom(seed);
   const { patternSds, driftSd, readingSd } = drawSpreads(fault, random);
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
@@ -89,13 +98,56 @@ export function plantedCall(given: {
       missingReadings: design === "1–2 a size, two sizes empty, 30 % lost" ? 0.3 : 0.05,
       missingSwatches: 0.03,
       entryErrorShare,
+      ...HABITS_IN_TROUBLE[trouble],
       yarnRatio: 4.6,
     },
     seed: seed + 1,
   };
   const simulated = simulateCall(choices);
   const truth = gapsBetween(pattern, real).map((gap, cell) => gap + (errors[cell] ?? 0));
-  return { ...simulated, choices, real, truth, errors, cause, patternSds, driftSd, readingSd };
+  const sent = trouble === "one tester wholly wrong" ? withWrongTester(simulated, random) : simulated;
+  return { ...sent, choices, real, truth, errors, cause, patternSds, driftSd, readingSd };
+}
+
+const HABITS_IN_TROUBLE: Readonly<Record<Trouble, Partial<TesterHabits>>> = {
+  none: {},
+  "2 % of readings wrong": { wrongReadingShare: 0.02 },
+  "one tester wholly wrong": {},
+  "rough noise": { roughDegrees: 4, roundCm: 0.5 },
+  "all 4 % tight": { looseness: -0.04 },
+};
+const WHOLLY_WRONG = 0.1;
+
+/** Every reading of one tester is off by a random tenth. */
+function withWrongTester({ call, ...rest }: SimulatedCall, random: SeededRandom): SimulatedCall {
+  const wrong = random.below(call.testers.length);
+  const mistakes = (call.testers[wrong]?.readings ?? []).map(({ measurement, cm }) => ({
+    tester: call.testers[wrong]?.id ?? "",
+    measurement,
+    rightCm: cm,
+  }));
+  const testers = call.testers.map((tester, index) => {
+    if (index !== wrong) return tester;
+    const readings = tester.readings.map((reading) => ({
+      ...reading,
+      cm: Number(Math.max(0.1, reading.cm * (1 + WHOLLY_WRONG * random.normal())).toFixed(1)),
+    }));
+    return { ...tester, readings };
+  });
+  return { ...rest, call: { ...call, testers }, mistakes };
+}
+
+/** The call as it would be with every reading right. */
+export function withoutMistakes({ call, mistakes }: PlantedCall): CallDocument {
+  const right = new Map(mistakes.map(({ tester, measurement, rightCm }) => [`${tester} ${measurement}`, rightCm]));
+  const testers = call.testers.map((tester) => ({
+    ...tester,
+    readings: tester.readings.map((reading) => ({
+      ...reading,
+      cm: right.get(`${tester.id} ${reading.measurement}`) ?? reading.cm,
+    })),
+  }));
+  return { ...call, testers };
 }
 
 /** The standard deviations of a call: those of drift and readings drawn from the priors, the pattern's as its fault has them. */

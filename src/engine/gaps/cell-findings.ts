@@ -56,7 +56,8 @@ export function cellFindings(pattern: PatternDocument, estimates: readonly CellE
   );
 }
 
-function chanceBeyondOne(parts: readonly MixturePart[]): number {
+/** Chance that the gap is beyond one tolerance, either way. */
+export function chanceBeyondOne(parts: readonly MixturePart[]): number {
   const beyond = mixtureChance(parts, -1) + 1 - mixtureChance(parts, 1);
   return Math.min(1, Math.max(0, beyond));
 }

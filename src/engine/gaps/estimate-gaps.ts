@@ -1,5 +1,7 @@
 import type { CallDocument } from "../pattern";
 import { surfacePosterior, type VarianceFit } from "../variance-components";
+import { causeCarriers } from "./carriers/cause-carriers";
+import { cellCarriers } from "./carriers/cell-carriers";
 import { causeCandidates } from "./causes/cause-candidates";
 import { searchCauses, type CauseSearch } from "./causes/search-causes";
 import { causeFindings } from "./cause-findings";
@@ -13,13 +15,18 @@ import { mixtureMoments, type MixturePart } from "./model/mixture";
 import { testerDrift, type Drift } from "./model/tester-drifts";
 import { nextTester } from "./model/next-tester";
 import { testerInformation } from "./model/tester-on-gauge";
+import { testerMistakes, type TesterMistakes } from "./mistakes/tester-mistakes";
+import { testerPlaces } from "./model/tester-places";
 import { variancesWithMore } from "./model/variances-with-more";
+import { isBeyond } from "./verdict";
 
 export interface GapEstimate {
   readonly cells: readonly Cell[];
   readonly causes: readonly Cause[];
   /** By tester id; testers without a counted reading have none. */
   readonly drifts: ReadonlyMap<string, Drift>;
+  /** By tester id, as drifts are. */
+  readonly mistakes: ReadonlyMap<string, TesterMistakes>;
   readonly variances: Variances;
   readonly status: "converged" | "stopped";
 }
@@ -41,19 +48,28 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
   const search = searchCauses({ pattern, readings, candidates, reported, refittedSds: PATTERN_SDS }, none);
   const mixtures = cellMixtures(search.models);
   const means = mixtures.map((parts) => mixtureMoments(parts).mean);
+  const places = testerPlaces(testers);
+  const cells = cellFindings(pattern, cellEstimates(call, { mixtures, reports, search }));
+  const carriers = cellCarriers({ pattern, models: search.models, places, cells });
   return {
-    cells: cellFindings(pattern, cellEstimates(call, { mixtures, reports, search })),
+    cells: cells.map((cell, index) => (isBeyond(cell.verdict) ? { ...cell, restsOn: carriers[index] ?? [] } : cell)),
     causes: causeFindings(
       pattern,
       search,
       means.map((mean, cell) => (reported[cell] ? mean : undefined)),
+      causeCarriers(pattern, search, places),
     ),
     drifts: new Map(
-      testers.map(({ tester, size, block }) => [
+      places.map(({ gaps: { tester, block }, size, block: which }) => [
         tester.id,
-        testerDrift(block, meansOfSize(means, call, size), search.fit.sds),
+        testerDrift(
+          search.fit.readings.groups[size]?.blocks[which] ?? block,
+          meansOfSize(means, call, size),
+          search.fit.sds,
+        ),
       ]),
     ),
+    mistakes: testerMistakes(pattern, search.fit, places),
     variances: variancesOf(search.fit),
     status: none.status === "converged" && search.fit.status === "converged" ? "converged" : "stopped",
   };

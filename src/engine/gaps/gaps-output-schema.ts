@@ -1,5 +1,15 @@
 import { z } from "zod";
-import type { Cause, CauseInput, Cell, GapsOutput, GaugeFinding, Step, Outlier, Variances } from "./gaps-output";
+import type {
+  Carrier,
+  Cause,
+  CauseInput,
+  Cell,
+  GapsOutput,
+  GaugeFinding,
+  Step,
+  Outlier,
+  Variances,
+} from "./gaps-output";
 
 const numberOrNull = z.number().nullable();
 const direction = z.enum(["stitches", "rows"]);
@@ -13,6 +23,8 @@ const causeInputShape = {
   size: z.string().optional(),
 } satisfies Record<keyof CauseInput, z.ZodType>;
 
+const carrierSchema: z.ZodType<Carrier> = z.strictObject({ tester: z.string(), measurement: z.string().nullable() });
+
 export const cellSchema: z.ZodType<Cell> = z.strictObject({
   size: z.string(),
   measurement: z.string(),
@@ -24,6 +36,7 @@ export const cellSchema: z.ZodType<Cell> = z.strictObject({
   chanceOff: numberOrNull,
   verdict: z.enum(["holds", "off", "leaning", "unsettled"]).nullable(),
   testersToSettle: numberOrNull,
+  restsOn: z.array(carrierSchema).optional(),
   chanceWithThree: numberOrNull.optional(),
 });
 
@@ -35,6 +48,7 @@ export const causeShape = {
   unit: z.enum(["cm", "factor", "stitches", "rows"]),
   explains: z.number(),
   evidence: z.number(),
+  restsOn: z.array(carrierSchema).readonly(),
 };
 
 export const rivalShape = { ...causeInputShape, evidence: z.number(), tied: z.boolean() };
@@ -79,6 +93,7 @@ export const outlierSchema: z.ZodType<Outlier> = z.strictObject({
     .nullable(),
   wouldBe: numberOrNull,
   setAside: z.boolean(),
+  chance: z.number().optional(),
 });
 
 export const stepSchema: z.ZodType<Step> = z.strictObject({
@@ -113,6 +128,7 @@ export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
       tester: z.string(),
       driftAcross: numberOrNull,
       driftAlong: numberOrNull,
+      chance: numberOrNull,
       measurements: z.array(z.strictObject({ measurement: z.string(), h: numberOrNull, k: numberOrNull })),
     }),
   ),

@@ -1,5 +1,12 @@
 export type Verdict = "holds" | "off" | "leaning" | "unsettled";
 
+/** A tester, or one reading of theirs, without which something would not be said. */
+export interface Carrier {
+  readonly tester: string;
+  /** Null where it takes all of the tester's readings. */
+  readonly measurement: string | null;
+}
+
 /** One measurement in one size; all but `reports` are null where there is no information. */
 export interface Cell {
   readonly size: string;
@@ -17,6 +24,8 @@ export interface Cell {
   readonly testersToSettle: number | null;
   /** Chance that three more settle it; null where it is settled, left out in results of before. */
   readonly chanceWithThree?: number | null | undefined;
+  /** Of a cell that is off or leaning; none where no single tester carries it. */
+  readonly restsOn?: readonly Carrier[];
 }
 
 type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
@@ -37,6 +46,8 @@ export interface Cause extends CauseInput {
   /** Share of Σ(gap ÷ tolerance)² over reported cells. */
   readonly explains: number;
   readonly evidence: number;
+  /** None where no single tester carries it. */
+  readonly restsOn: readonly Carrier[];
   readonly rivals: readonly (CauseInput & { readonly evidence: number; readonly tied: boolean })[];
 }
 
@@ -55,6 +66,8 @@ export interface TesterFinding {
   readonly tester: string;
   readonly driftAcross: number | null;
   readonly driftAlong: number | null;
+  /** Chance that all of their readings are mistakes; null where none counts. */
+  readonly chance: number | null;
   readonly measurements: readonly {
     readonly measurement: string;
     readonly h: number | null;
@@ -84,6 +97,8 @@ export interface Outlier {
   readonly slip: EntryError | null;
   readonly wouldBe: number | null;
   readonly setAside: boolean;
+  /** That it is a mistake; left out where it does not count, so that nothing is worked out from it. */
+  readonly chance?: number;
 }
 
 /** From target to reading: design + workedStep + gaugeStep + gap = reading, cm. */

@@ -3,6 +3,7 @@ import { countedReadings } from "./counted-readings";
 import { estimateGaps } from "./estimate-gaps";
 import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
+import { likelyMistakes } from "./mistakes/likely-mistakes";
 import { predictTesters } from "./predict-testers";
 import { readingSteps } from "./steps";
 import { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
@@ -34,8 +35,8 @@ export function gapsOfScreened(
     cells: estimate.cells,
     causes: estimate.causes,
     gauge: gaugeFindings(call),
-    testers: testerFindings(call, counted, estimate.drifts),
-    suspects,
+    testers: testerFindings(call, counted, estimate),
+    suspects: likelyMistakes(call, suspects, estimate.mistakes),
     steps: readingSteps(call, predictions),
     variances: estimate.variances,
     status: estimate.status,

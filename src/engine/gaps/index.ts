@@ -28,6 +28,7 @@ export { areTied } from "./causes/are-tied";
 export { cellSensitivities } from "./causes/cell-sensitivities";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
+export type { Carrier } from "./gaps-output";
 export { estimateGaps } from "./estimate-gaps";
 export { estimateInputs, type InputEstimate } from "./estimate-inputs";
 export { gapReadings } from "./model/gap-readings";

@@ -2,19 +2,19 @@ import { mandelH, mandelK, standardDeviation } from "../consistency";
 import type { CallDocument } from "../pattern";
 import type { CountedReading } from "./counted-readings";
 import type { TesterFinding } from "./gaps-output";
-import type { Drift } from "./model/tester-drifts";
+import type { GapEstimate } from "./estimate-gaps";
 
 /**
  * Each tester's drift and consistency: Mandel's h over the gaps of all sizes, k over repeated readings, by measurement.
  *
  * @param counted counted readings, one entry per tester and measurement.
- * @param drifts by tester id.
+ * @param estimate with drifts and mistakes by tester id.
  * @see ISO 5725-2:1994, 7.3.1; docs/method.md#measuring-habits.
  */
 export function testerFindings(
   { pattern, testers }: CallDocument,
   counted: readonly CountedReading[],
-  drifts: ReadonlyMap<string, Drift>,
+  { drifts, mistakes }: Pick<GapEstimate, "drifts" | "mistakes">,
 ): TesterFinding[] {
   const byMeasurement = new Map(
     pattern.measurements.map(({ id }) => [
@@ -28,6 +28,7 @@ export function testerFindings(
       tester: id,
       driftAcross: drift?.across ?? null,
       driftAlong: drift?.along ?? null,
+      chance: mistakes.get(id)?.all ?? null,
       measurements: pattern.measurements.map(({ id: measurement }) => ({
         measurement,
         h: byMeasurement.get(measurement)?.h.get(id) ?? null,

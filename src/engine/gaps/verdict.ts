@@ -22,3 +22,8 @@ export function verdictOf({
   if (1 - chanceOff >= MIN_PROBABILITY) return "holds";
   return Math.abs(gap) > tolerance ? "leaning" : "unsettled";
 }
+
+/** Whether a verdict says that the cell is, or probably is, different from the pattern. */
+export function isBeyond(verdict: Verdict | null): boolean {
+  return verdict === "off" || verdict === "leaning";
+}

@@ -1,5 +1,5 @@
 export { simulateCall, type SimulatedCall, type SimulationChoices } from "./simulate-call";
-export type { PlantedEntryError, TesterHabits } from "./simulate-tester";
+export type { PlantedEntryError, PlantedMistake, TesterHabits } from "./simulate-tester";
 export type { BlockingHabits } from "./draw-blocking";
 export { drawTruth, type PatternSds } from "./draw-truth";
 export { crochetedCardigan } from "./garments/crocheted-cardigan";

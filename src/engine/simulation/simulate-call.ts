@@ -1,6 +1,6 @@
 import { CALL_FORMAT, type CallDocument, type PatternDocument, type Places, type Tester } from "../pattern";
 import { seededRandom } from "../seeded-random";
-import { simulateTester, type TesterHabits, type PlantedEntryError } from "./simulate-tester";
+import { simulateTester, type TesterHabits, type PlantedEntryError, type PlantedMistake } from "./simulate-tester";
 
 export interface SimulationChoices {
   /** The published pattern, which testers follow. */
@@ -20,6 +20,8 @@ export interface SimulatedCall {
   readonly call: CallDocument;
   /** Entry errors that were planted on purpose. */
   readonly entryErrors: readonly PlantedEntryError[];
+  /** Readings that are wrong like no known entry error. */
+  readonly mistakes: readonly PlantedMistake[];
 }
 
 /**
@@ -33,12 +35,18 @@ export function simulateCall(choices: SimulationChoices): SimulatedCall {
   const random = seededRandom(choices.seed);
   const testers: Tester[] = [];
   const entryErrors: PlantedEntryError[] = [];
+  const mistakes: PlantedMistake[] = [];
   for (const { id: size } of choices.pattern.sizes) {
     for (let made = 0; made < (choices.testers[size] ?? 0); made += 1) {
       const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}` }, random);
       testers.push(simulated.tester);
       entryErrors.push(...simulated.entryErrors);
+      mistakes.push(...simulated.mistakes);
     }
   }
-  return { call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers }, entryErrors };
+  return {
+    call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers },
+    entryErrors,
+    mistakes,
+  };
 }

@@ -36,11 +36,22 @@ export interface TesterHabits extends BlockingHabits {
   readonly missingSwatches: number;
   /** Share of readings that are entry errors. */
   readonly entryErrorShare: number;
+  /** Share of readings that are wrong by 2.5 to 6 tolerances, like no known entry error; none where left out. */
+  readonly wrongReadingShare?: number;
+  /** Degrees of freedom of Student's t, scaled to the sd of a reading; a normal error where left out. */
+  readonly roughDegrees?: number;
   /** Metres of yarn in a stitch ÷ √(its width × height in metres); of a fabric, where it differs. */
   readonly yarnRatio: number;
   readonly yarnRatioOf?: ReadonlyMap<string, number>;
   /** Relative sd of one tester's metres about the expected ones, where it is not the usual one. */
   readonly yarnSpread?: number;
+}
+
+/** A reading that is wrong like no known entry error, with what it would have been. */
+export interface PlantedMistake {
+  readonly tester: string;
+  readonly measurement: string;
+  readonly rightCm: number;
 }
 
 export interface PlantedEntryError {
@@ -62,7 +73,7 @@ interface TesterChoices {
 export function simulateTester(
   choices: TesterChoices,
   random: SeededRandom,
-): { tester: Tester; entryErrors: readonly PlantedEntryError[] } {
+): { tester: Tester; entryErrors: readonly PlantedEntryError[]; mistakes: readonly PlantedMistake[] } {
   const { pattern, habits, size, id } = choices;
   const gauges = new Map(pattern.fabrics.map((fabric) => [fabric.id, drawGauge(statedGauge(fabric), habits, random)]));
   const swatches = pattern.fabrics.flatMap((fabric): Swatch[] => {
@@ -72,11 +83,11 @@ export function simulateTester(
   });
   const blocked = drawBlocking(habits, { gauges, swatches }, random);
   const ratioOf = (fabric: string) => habits.yarnRatioOf?.get(fabric) ?? habits.yarnRatio;
-  const { readings, entryErrors } = drawReadings(choices, blocked, random);
+  const { readings, entryErrors, mistakes } = drawReadings(choices, blocked, random);
   const yarn = simulateYarn({ pattern, size, gauges, ratioOf, spread: habits.yarnSpread }, random);
   const worked = gradedCounts(pattern, size);
   const tester = { id, size, swatches: blocked.swatches, ...blocked.told, worked, readings, yarn };
-  return { tester, entryErrors };
+  return { tester, entryErrors, mistakes };
 }
 
 function drawGauge(stated: Gauge, { gaugeSpread, looseness = 0 }: TesterHabits, random: SeededRandom): Gauge {
@@ -97,20 +108,50 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
   const drift = { across: habits.driftSd * random.normal(), along: habits.driftSd * random.normal() };
   const readings: Reading[] = [];
   const entryErrors: PlantedEntryError[] = [];
+  const mistakes: PlantedMistake[] = [];
   for (const published of choices.pattern.measurements) {
     const measurement = real.measurements.find((given) => given.id === published.id) ?? published;
     const split = measure(index, measurement, working);
     const { acrossCm, alongCm } = gaugeParts(split);
     const garmentCm =
       split.cm + acrossCm * drift.across + alongCm * drift.along + (choices.cellErrorCm?.(size, measurement.id) ?? 0);
-    const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * random.normal();
+    const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * drawError(habits, random);
     const isMissing = random.uniform() < habits.missingReadings;
     const slip = random.uniform() < habits.entryErrorShare ? plausibleError(measurement) : undefined;
     if (isMissing) continue;
+    const wrongCm = drawWrong(measurement, habits, random);
+    if (wrongCm !== 0) {
+      const rightCm = rounded(readCm, habits.roundCm);
+      mistakes.push({ tester: id, measurement: measurement.id, rightCm });
+      readings.push(writeReading(measurement, rounded(Math.max(0.1, readCm + wrongCm), habits.roundCm)));
+      continue;
+    }
     if (slip) entryErrors.push({ tester: id, measurement: measurement.id, slip });
     readings.push(writeReading(measurement, rounded(withError(readCm, slip), habits.roundCm)));
   }
-  return { readings, entryErrors };
+  return { readings, entryErrors, mistakes };
+}
+
+const LEAST_WRONG_TOLERANCES = 2.5;
+const MOST_WRONG_TOLERANCES = 6;
+
+/** Nothing is drawn where no reading is wrong, so that calls without mistakes stay as they were. */
+function drawWrong(
+  { toleranceCm }: Measurement,
+  { wrongReadingShare = 0 }: TesterHabits,
+  random: SeededRandom,
+): number {
+  if (wrongReadingShare === 0 || random.uniform() >= wrongReadingShare) return 0;
+  const size = LEAST_WRONG_TOLERANCES + (MOST_WRONG_TOLERANCES - LEAST_WRONG_TOLERANCES) * random.uniform();
+  return (random.uniform() < 0.5 ? -1 : 1) * size * toleranceCm;
+}
+
+function drawError({ roughDegrees }: TesterHabits, random: SeededRandom): number {
+  const error = random.normal();
+  if (roughDegrees === undefined) return error;
+  let squares = 0;
+  for (let degree = 0; degree < roughDegrees; degree += 1) squares += random.normal() ** 2;
+  return error * Math.sqrt((roughDegrees - 2) / squares);
 }
 
 function failOn(fabric: string): never {

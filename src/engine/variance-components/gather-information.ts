@@ -1,4 +1,5 @@
-import { addBlock, buffersFor } from "./add-block";
+import { addBlock } from "./add-block";
+import { buffersFor } from "./block-precision";
 import type { Information } from "./information";
 import type { Group, Readings } from "./variance-model";
 

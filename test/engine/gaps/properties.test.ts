@@ -108,9 +108,9 @@ describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
  * What holds of calls as they usually are, not of every one: where chance made a call look like a cause, a single one
  * can lie beyond (0.34 cm where 0.3 is asked, 0.009 of drift). So these calls are always the same ones.
  */
-const USUAL_CALLS = Array.from({ length: 24 }, (_, index) => drawn(index + 1));
+const USUAL_CALLS = Array.from({ length: 12 }, (_, index) => drawn(index + 1));
 
-describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LIMIT_MS }, () => {
+describe("the gap model, over 12 calls with nothing planted", { timeout: TIME_LIMIT_MS }, () => {
   it("moves a measurement's own cells most of the way when all its readings are a centimetre longer, the others hardly", () => {
     for (const call of USUAL_CALLS) {
       const longer = changed(call, (tester) => ({
@@ -130,7 +130,7 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
     }
   });
 
-  it("attributes a garment that is 5 % too wide to the tester's drift rather than to any cell", () => {
+  it("attributes a garment that is 5 % too wide to the tester's drift or swatch rather than to any cell", () => {
     const across = new Set(["bust", "back", "upper-arm", "neck"]);
     const drifts = USUAL_CALLS.map((call) => {
       const testerId = call.testers[0]?.id;
@@ -152,7 +152,8 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
       const furthest = Math.max(
         ...after.cells.map(({ gapCm }, index) => Math.abs((gapCm ?? 0) - (before.cells[index]?.gapCm ?? 0))),
       );
-      expect(furthest).toBeLessThan(drifted * 100);
+      const isSwatch = after.suspects.some(({ tester, what }) => tester === testerId && what === "swatch");
+      expect(furthest).toBeLessThan(isSwatch ? 1 : drifted * 100);
       return drifted;
     });
     expect(meanOf(drifts)).toBeGreaterThan(0.02);

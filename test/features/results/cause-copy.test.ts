@@ -6,7 +6,7 @@ import { saltmarshCall } from "../../../prisma/demo/saltmarsh-call";
 const { pattern } = saltmarshCall().call;
 
 function cause(input: CauseInput, estimate: number, unit: Cause["unit"] = "cm"): Cause {
-  return { ...input, estimate, standardError: 0.1, unit, explains: 0.4, evidence: 5, rivals: [] };
+  return { ...input, estimate, standardError: 0.1, unit, explains: 0.4, evidence: 5, restsOn: [], rivals: [] };
 }
 
 const says = (named: Cause, unit: "cm" | "in" = "cm") => causeSentence(named, pattern, unit).replaceAll("\u00a0", " ");

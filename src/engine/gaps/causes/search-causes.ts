@@ -1,5 +1,4 @@
-import type { VarianceFit } from "../../variance-components";
-import { fitGapSurface } from "../model/fit-gap-surface";
+import { fitGapSurface, type GapFit } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { tryCandidates, type CausedFit, type CauseTask, type Trial, type ScoredCandidate } from "./try-candidates";
 
@@ -21,13 +20,18 @@ export interface WeightedModel extends CausedFit {
   readonly logWeight: number;
 }
 
-export interface FoundCause extends ScoredCandidate {
+interface SelectedCause extends ScoredCandidate {
   readonly rivals: readonly (ScoredCandidate & { readonly tied: boolean })[];
+}
+
+export interface FoundCause extends SelectedCause {
+  /** The model with the other causes alone. */
+  readonly without: GapFit;
 }
 
 export interface CauseSearch {
   /** The model with all causes that have enough evidence. */
-  readonly fit: VarianceFit;
+  readonly fit: GapFit;
   /** Best first; cause i is the i-th of the fit's. */
   readonly found: readonly FoundCause[];
   /** All distinct models to average the cells over. */
@@ -41,26 +45,34 @@ export interface CauseSearch {
  * @param none the model without causes.
  * @see docs/method.md#causes.
  */
-export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
+export function searchCauses(task: CauseTask, none: GapFit): CauseSearch {
   const visited: CausedFit[] = [{ causes: [], fit: none }];
-  let found = forwardPass(task, visited);
-  if (found.length > 1) found = backwardPass(task, { visited, found });
-  found = found
+  let selected = forwardPass(task, visited);
+  if (selected.length > 1) selected = backwardPass(task, { visited, found: selected });
+  selected = selected
     .toSorted((left, right) => right.evidence - left.evidence)
-    .filter(({ evidence }, index) => index === 0 || evidence > MIN_EVIDENCE_BESIDE_OTHERS);
-  const fit =
-    found.length === 0
-      ? none
-      : fitWith(
-          task,
-          found.map(({ candidate }) => candidate),
-          none,
-        );
+    .filter(({ evidence }, index) => evidence > leastEvidence(index));
+  const withCauses = (causes: readonly SelectedCause[]) =>
+    causes.length === 0 ? none : fitWith(task, candidatesOf(causes), none);
+  const fit = withCauses(selected);
+  const found = selected.map((cause) => ({
+    ...cause,
+    without: withCauses(selected.filter((other) => other !== cause)),
+  }));
   return { fit, found, models: distinctModels(visited, none) };
 }
 
-function forwardPass(task: CauseTask, visited: CausedFit[]): FoundCause[] {
-  const found: FoundCause[] = [];
+/** Evidence above which the index-th cause is reported, best first. */
+export function leastEvidence(index: number): number {
+  return index === 0 ? MIN_EVIDENCE : MIN_EVIDENCE_BESIDE_OTHERS;
+}
+
+function candidatesOf(causes: readonly SelectedCause[]): Candidate[] {
+  return causes.map(({ candidate }) => candidate);
+}
+
+function forwardPass(task: CauseTask, visited: CausedFit[]): SelectedCause[] {
+  const found: SelectedCause[] = [];
   let [base] = visited;
   while (base !== undefined && found.length < MAX_CAUSES) {
     const trials = tryCandidates(task, base);
@@ -76,12 +88,12 @@ function forwardPass(task: CauseTask, visited: CausedFit[]): FoundCause[] {
 /** Causes found early were found without the later ones: each is dropped in turn and replaced by the best candidate given the others. */
 function backwardPass(
   task: CauseTask,
-  { visited, found }: { visited: CausedFit[]; found: readonly FoundCause[] },
-): FoundCause[] {
+  { visited, found }: { visited: CausedFit[]; found: readonly SelectedCause[] },
+): SelectedCause[] {
   let remaining = [...found];
   for (const cause of found) {
     const others = remaining.filter((other) => other !== cause);
-    const causes = others.map(({ candidate }) => candidate);
+    const causes = candidatesOf(others);
     const base = { causes, fit: fitWith(task, causes, visited[0]?.fit) };
     const trials = tryCandidates(task, base);
     visited.push(...trials);
@@ -94,11 +106,11 @@ function backwardPass(
   return remaining;
 }
 
-function fitWith(task: CauseTask, causes: readonly Candidate[], warmStart: VarianceFit | undefined): VarianceFit {
-  return fitGapSurface({ ...task, causes, warmStart });
+function fitWith(task: CauseTask, causes: readonly Candidate[], warmStart: GapFit | undefined): GapFit {
+  return fitGapSurface({ ...task, causes, warmStart, shares: warmStart?.shares });
 }
 
-function distinctModels(visited: readonly CausedFit[], none: VarianceFit): WeightedModel[] {
+function distinctModels(visited: readonly CausedFit[], none: GapFit): WeightedModel[] {
   const seen = new Set<string>();
   return visited.flatMap((model) => {
     const key = model.causes
@@ -115,7 +127,7 @@ function distinctModels(visited: readonly CausedFit[], none: VarianceFit): Weigh
   });
 }
 
-function foundCause(best: Trial, trials: readonly Trial[]): FoundCause {
+function foundCause(best: Trial, trials: readonly Trial[]): SelectedCause {
   const rivals = trials.flatMap((trial) => [
     ...(trial === best ? [] : [{ candidate: trial.candidate, evidence: trial.evidence, tied: false }]),
     ...trial.tied.map((other) => ({ ...other, tied: trial === best })),

@@ -1,6 +1,8 @@
 import type { PatternDocument } from "../../pattern";
-import type { Readings, VarianceFit } from "../../variance-components";
-import { fitGapSurface } from "../model/fit-gap-surface";
+import { fitGapSurface, type GapFit } from "../model/fit-gap-surface";
+import type { TesterReadings } from "../mistakes/mistakes";
+import { gapSurface } from "../model/gap-surface";
+import { gatherInformation, solveSurface, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 import { scoreCandidate } from "./score-candidate";
 import { areTied } from "./are-tied";
@@ -8,7 +10,7 @@ import { areTied } from "./are-tied";
 /** The input of a search for causes. */
 export interface CauseTask {
   readonly pattern: PatternDocument;
-  readonly readings: Readings;
+  readonly readings: TesterReadings;
   readonly candidates: readonly Candidate[];
   /** Whether cell (size s, measurement p), at `s * measurements + p`, has a report. */
   readonly reported: readonly boolean[];
@@ -19,7 +21,7 @@ export interface CauseTask {
 /** The model with some causes in it. */
 export interface CausedFit {
   readonly causes: readonly Candidate[];
-  readonly fit: VarianceFit;
+  readonly fit: GapFit;
 }
 
 /** A candidate with its evidence given the causes of the base model. */
@@ -35,6 +37,8 @@ export interface Trial extends CausedFit, ScoredCandidate {
 
 /** Maximum number of candidates to refit, ties counted once. */
 const MAX_REFITS = 8;
+/** A mistake that is this likely changes what the readings say of a candidate. */
+const DOUBTED_CHANCE = 0.1;
 /** A candidate whose score is this much below the best is not refitted: refitting seldom changes a score by half as much. */
 const MAX_SCORE_DEFICIT = 8;
 
@@ -46,13 +50,29 @@ const MAX_SCORE_DEFICIT = 8;
  * @see docs/method.md#causes.
  */
 export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
+  const solutions = [base.fit.solution, ...withoutMistakes(task, base)];
   const scored = task.candidates
     .filter((candidate) => !base.causes.some((cause) => areTied(cause, candidate, task.reported)))
-    .map((candidate) => ({ candidate, evidence: scoreCandidate(base.fit.solution, candidate) - penalty(candidate) }))
+    .map((candidate) => ({
+      candidate,
+      evidence: Math.max(...solutions.map((solution) => scoreCandidate(solution, candidate))) - penalty(candidate),
+    }))
     .toSorted(byEvidence);
   return tieGroups(task, scored)
     .map((group) => refit(task, base, group))
     .toSorted(byEvidence);
+}
+
+/** What looks like a mistake without a candidate may be what speaks for it: the readings at face value, where any is doubted. */
+function withoutMistakes({ pattern, readings }: CauseTask, { causes, fit }: CausedFit): SurfaceSolution[] {
+  const isDoubted = fit.mistakes.some((blocks) =>
+    blocks.some(({ tester, readings: chances, swatches }) =>
+      [tester, ...chances, ...swatches].some((chance) => chance >= DOUBTED_CHANCE),
+    ),
+  );
+  if (!isDoubted) return [];
+  const solution = solveSurface(gapSurface(pattern, causes), gatherInformation(readings, fit.sds), fit.sds);
+  return solution === null ? [] : [solution];
 }
 
 function byEvidence(left: ScoredCandidate, right: ScoredCandidate): number {
@@ -84,7 +104,13 @@ function refit(
   [first, ...others]: readonly [ScoredCandidate, ...ScoredCandidate[]],
 ): Trial {
   const causes = [...base.causes, first.candidate];
-  const fit = fitGapSurface({ ...task, causes, warmStart: base.fit, fittedSds: task.refittedSds });
+  const fit = fitGapSurface({
+    ...task,
+    causes,
+    warmStart: base.fit,
+    shares: base.fit.shares,
+    fittedSds: task.refittedSds,
+  });
   const evidence = fit.objective - base.fit.objective - penalty(first.candidate);
   const tied = others.map((other) => ({ ...other, evidence: evidence + other.evidence - first.evidence }));
   return { causes, fit, candidate: first.candidate, evidence, tied };

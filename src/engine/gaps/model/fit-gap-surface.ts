@@ -1,29 +1,93 @@
+import { at } from "../../linear-algebra";
 import type { PatternDocument } from "../../pattern";
-import { fitVarianceComponents, type Readings, type VarianceFit } from "../../variance-components";
+import { fitVarianceComponents, type VarianceFit } from "../../variance-components";
 import type { Candidate } from "../causes/candidate";
+import { findMistakes, type MistakeShares } from "../mistakes/find-mistakes";
+import { MISTAKE_PRIORS, type MistakePrior } from "../mistakes/mistake-priors";
+import { countMistakes, noMistakes, withMistakes, type Mistakes, type TesterReadings } from "../mistakes/mistakes";
 import { GAP_PRIORS, START_SDS } from "./gap-sds";
 import { gapSurface } from "./gap-surface";
 
+/** Rounds of a fit and of what it says of mistakes; most calls need three. */
+const MAX_ROUNDS = 8;
+/** No chance of a mistake changes by more in the last round. */
+const SETTLED_CHANCE = 0.01;
+
+/** A fit of the gap model together with the mistakes that it allows for. */
+export interface GapFit extends VarianceFit {
+  /** The readings with the variances that stand for mistakes. */
+  readonly readings: TesterReadings;
+  readonly mistakes: Mistakes;
+  readonly shares: MistakeShares;
+}
+
 /**
- * The gap model with the given causes, with standard deviations by maximum penalised likelihood.
+ * The gap model with the given causes, with standard deviations by maximum penalised likelihood, and every reading, swatch and
+ * tester a mistake with some chance.
  *
- * @param near a fit to the same readings, from which the search starts; the usual values where left out.
- * @param free which standard deviations are fitted; all where left out.
- * @see docs/method.md#priors.
+ * @param warmStart a fit to the same readings, from which the search starts; the usual values where left out.
+ * @param fittedSds which standard deviations are fitted; all where left out.
+ * @param shares chance of a mistake of each kind; estimated where left out.
+ * @returns the fit; its `objective` is that of the model with mistakes.
+ * @see docs/method.md#mistakes and docs/method.md#priors.
  */
 export function fitGapSurface(given: {
   readonly pattern: PatternDocument;
-  readonly readings: Readings;
+  readonly readings: TesterReadings;
   readonly causes: readonly Candidate[];
   readonly warmStart?: VarianceFit;
+  readonly mistakes?: Mistakes;
   readonly fittedSds?: readonly number[];
-}): VarianceFit {
-  return fitVarianceComponents({
-    readings: given.readings,
-    surface: gapSurface(given.pattern, given.causes),
-    start: given.warmStart?.sds ?? START_SDS,
-    gathered: given.warmStart?.solution.information,
-    priors: GAP_PRIORS,
-    free: given.fittedSds,
+  readonly shares?: MistakeShares;
+}): GapFit {
+  const { readings: honest } = given;
+  const surface = gapSurface(given.pattern, given.causes);
+  let mistakes = given.mistakes ?? noMistakes(honest);
+  let shares = given.shares ?? expectedShares(honest, mistakes);
+  let warmStart = given.warmStart;
+  for (let round = 1; ; round += 1) {
+    const readings = withMistakes(honest, mistakes);
+    const fit = fitVarianceComponents({
+      readings,
+      surface,
+      start: warmStart?.sds ?? START_SDS,
+      priors: GAP_PRIORS,
+      free: given.fittedSds,
+    });
+    const found = findMistakes({ honest, seen: readings, fit, shares });
+    if (round === MAX_ROUNDS || mostChanged(mistakes, found.mistakes) < SETTLED_CHANCE)
+      return { ...fit, objective: fit.objective + found.logCorrection, readings, mistakes: found.mistakes, shares };
+    mistakes = found.mistakes;
+    if (given.shares === undefined) shares = expectedShares(honest, mistakes);
+    warmStart = fit;
+  }
+}
+
+/** The most likely shares of mistakes by their priors and by what was found. */
+function expectedShares(readings: TesterReadings, mistakes: Mistakes): MistakeShares {
+  const counts = countMistakes(readings, mistakes);
+  const share = ({ mistakes: more, sound }: MistakePrior, { all, wrong }: { all: number; wrong: number }) =>
+    (more - 1 + wrong) / (more + sound - 2 + all);
+  return {
+    reading: share(MISTAKE_PRIORS.reading, counts.reading),
+    swatch: share(MISTAKE_PRIORS.swatch, counts.swatch),
+    tester: share(MISTAKE_PRIORS.tester, counts.tester),
+  };
+}
+
+function mostChanged(before: Mistakes, after: Mistakes): number {
+  let most = 0;
+  before.forEach((blocks, g) => {
+    blocks.forEach((block, b) => {
+      const found = after[g]?.[b];
+      if (found === undefined) return;
+      most = Math.max(most, Math.abs(block.tester - found.tester));
+      most = Math.max(most, difference(block.readings, found.readings), difference(block.swatches, found.swatches));
+    });
   });
+  return most;
+}
+
+function difference(left: Float64Array, right: Float64Array): number {
+  return left.reduce((most, value, index) => Math.max(most, Math.abs(value - at(right, index))), 0);
 }

@@ -1,4 +1,4 @@
-import type { CallDocument, Fabric, Tester } from "../../pattern";
+import type { CallDocument, Fabric, Reading, Tester } from "../../pattern";
 import {
   chooseSwatch,
   fabricGrowths,
@@ -12,8 +12,9 @@ import {
   type PatternIndex,
   type Split,
 } from "../../prediction";
-import type { Block, BlockEffect, Readings } from "../../variance-components";
 import { isCounted } from "../counted-readings";
+import { WRONG_READING_SD, WRONG_SWATCH_SD, WRONG_TESTER_SD } from "../mistakes/mistake-priors";
+import type { SwatchEffect, TesterBlock, TesterReadings } from "../mistakes/mistakes";
 import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 import { SD_INDEX } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
@@ -27,6 +28,8 @@ export interface TesterGap {
   readonly toleranceCm: number;
   readonly gapCm: number;
   readonly split: Split;
+  /** Whether a person has decided that it counts, or with which value. */
+  readonly isSure: boolean;
 }
 
 /** A tester's gaps; `size` and `measurement` are indices in the pattern. */
@@ -34,7 +37,7 @@ export interface TesterGaps {
   readonly tester: Tester;
   readonly size: number;
   readonly gaps: readonly TesterGap[];
-  readonly block: Block;
+  readonly block: TesterBlock;
 }
 
 /**
@@ -47,7 +50,7 @@ export interface TesterGaps {
  */
 export function gapReadings(call: CallDocument): {
   readonly testers: readonly TesterGaps[];
-  readonly readings: Readings;
+  readonly readings: TesterReadings;
 } {
   const index = indexPattern(call.pattern, fabricGrowths(call));
   const spreads = gaugeSpread(call);
@@ -70,21 +73,23 @@ export function gapReadings(call: CallDocument): {
 }
 
 function testerGaps(index: PatternIndex, measurements: ReadonlyMap<string, number>, tester: Tester): TesterGap[] {
-  const byMeasurement = new Map<number, number[]>();
+  const byMeasurement = new Map<number, Reading[]>();
   for (const reading of tester.readings) {
     const position = measurements.get(reading.measurement);
     if (position === undefined || !isCounted(tester, reading)) continue;
-    byMeasurement.set(position, [...(byMeasurement.get(position) ?? []), reading.cm]);
+    byMeasurement.set(position, [...(byMeasurement.get(position) ?? []), reading]);
   }
   const working = workedAtOwnGauge(index, tester);
   return [...byMeasurement]
     .toSorted(([left], [right]) => left - right)
-    .flatMap(([position, lengths]) => {
+    .flatMap(([position, readings]) => {
       const measurement = index.pattern.measurements[position];
       if (measurement === undefined) return [];
       const split = measure(index, measurement, working);
-      const meanCm = lengths.toSorted((left, right) => left - right).reduce((sum, cm) => sum + cm, 0) / lengths.length;
-      return [{ measurement: position, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
+      const lengths = readings.map(({ cm }) => cm).toSorted((left, right) => left - right);
+      const meanCm = lengths.reduce((sum, cm) => sum + cm, 0) / lengths.length;
+      const isSure = readings.every(({ decision }) => decision !== undefined);
+      return [{ measurement: position, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split, isSure }];
     });
 }
 
@@ -94,38 +99,48 @@ interface BlockParts {
   readonly spreads: ReadonlyMap<string, GaugeUncertainty>;
 }
 
-function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts): Block {
+function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts): TesterBlock {
   const fabrics = index.pattern.fabrics.map((fabric) => ({
     id: fabric.id,
     uncertainty: gaugeUncertaintyOf(tester, fabric, spreads),
   }));
+  const effects = [
+    ...directionEffects(
+      gaps,
+      fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.stitches })),
+      "acrossCm",
+    ),
+    ...directionEffects(
+      gaps,
+      fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.rows })),
+      "alongCm",
+    ),
+    ...growthEffects(index, tester, gaps),
+  ];
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
     knownVariances: new Float64Array(gaps.length).fill(MIN_READING_SD ** 2),
-    effects: [
-      ...directionEffects(
-        gaps,
-        fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.stitches })),
-        "acrossCm",
-      ),
-      ...directionEffects(
-        gaps,
-        fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.rows })),
-        "alongCm",
-      ),
-      ...growthEffects(index, tester, gaps),
-    ],
+    effects,
+    wrongReadingVariances: Float64Array.from(gaps, ({ isSure }) => (isSure ? 0 : WRONG_READING_SD ** 2)),
+    wrongSwatchVariances: Float64Array.from(effects, ({ fabric }) => {
+      const swatch = fabric === null ? undefined : chooseSwatch(tester.swatches, fabric);
+      return swatch === undefined || swatch.decision === "keep" ? 0 : WRONG_SWATCH_SD ** 2;
+    }),
+    wrongTesterVariances: Float64Array.from(
+      gaps,
+      ({ split, toleranceCm }) => (WRONG_TESTER_SD * (split.cm / toleranceCm)) ** 2,
+    ),
   };
 }
 
 /** The error of a fabric's growth, which moves what was measured while working. */
-function growthEffects(index: PatternIndex, tester: Tester, gaps: readonly TesterGap[]): BlockEffect[] {
+function growthEffects(index: PatternIndex, tester: Tester, gaps: readonly TesterGap[]): SwatchEffect[] {
   return index.pattern.fabrics.flatMap(({ id }) => {
     const weights = Float64Array.from(gaps, ({ split, toleranceCm }) => (split.growingCm?.get(id) ?? 0) / toleranceCm);
     if (weights.every((weight) => weight === 0)) return [];
     const sd = growthOfTester(index, tester, id)?.sdAlong ?? 0;
-    return sd === 0 ? [] : [{ weights, knownVariance: sd * sd, sd: null }];
+    return sd === 0 ? [] : [{ fabric: null, weights, knownVariance: sd * sd, sd: null }];
   });
 }
 
@@ -146,9 +161,10 @@ export function directionEffects(
   gaps: readonly TesterGap[],
   fabrics: readonly { readonly id: string; readonly sd: number }[],
   direction: "acrossCm" | "alongCm",
-): BlockEffect[] {
+): SwatchEffect[] {
   const byFabric = fabrics
     .map(({ id, sd }) => ({
+      fabric: id,
       weights: Float64Array.from(
         gaps,
         ({ split, toleranceCm }) => (split.byFabric.get(id)?.[direction] ?? 0) / toleranceCm,
@@ -162,5 +178,5 @@ export function directionEffects(
   if (first === undefined) return [];
   if (byFabric.length === 1) return [{ ...first, sd: drift }];
   const all = first.weights.map((_, row) => byFabric.reduce((sum, { weights }) => sum + (weights[row] ?? 0), 0));
-  return [...byFabric, { weights: all, knownVariance: 0, sd: drift }];
+  return [...byFabric, { fabric: null, weights: all, knownVariance: 0, sd: drift }];
 }

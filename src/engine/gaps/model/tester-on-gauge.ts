@@ -51,6 +51,7 @@ function blockOnGauge(index: PatternIndex, size: Size, withoutSwatch?: ReadonlyM
       toleranceCm: measurement.toleranceCm,
       gapCm: 0,
       split: measure(index, measurement, working),
+      isSure: true,
     };
   });
   const fabrics = index.pattern.fabrics.map((fabric) => {

@@ -9,6 +9,7 @@ import { Paging } from "@/ui/paging";
 import type { PatternDocument } from "@/engine/pattern";
 import type { NamedCause } from "@/engine/results";
 import type { BoardCell } from "./gap-board";
+import { carrierSentence } from "../carrier-copy";
 import { causeSentence } from "../cause-copy";
 import type { OpenedCell } from "./cell-readings";
 import { shownSteps } from "./shown-steps";
@@ -36,11 +37,13 @@ interface CellPanelProps {
   readonly closeHref: string;
   /** Photos of its size's testers, where there are any. */
   readonly photos: ReactNode;
+  /** Of testers on whom a finding rests, by id. */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** An open cell: its verdict in a sentence, how it is calculated, its testers from target to reading, and their photos. */
 export function CellPanel(props: CellPanelProps) {
-  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref, photos } = props;
+  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref, photos, names } = props;
   const { page, pages } = opened.list;
   const pictures = opened.readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
   const scale = stepScale(
@@ -48,6 +51,7 @@ export function CellPanel(props: CellPanelProps) {
     unit,
     measurement.toleranceCm,
   );
+  const carriers = carrierSentence(cell.cell.restsOn ?? [], { pattern, names });
   return (
     <section
       data-panel
@@ -59,6 +63,7 @@ export function CellPanel(props: CellPanelProps) {
         {...{ cell, measurement, call, unit, closeHref }}
         designCm={designCm(pattern, measurement, cell.size)}
       />
+      {carriers === null ? null : <p className="mb-3 max-w-3xl text-sm">{carriers}</p>}
       {cell.causes.map((number) => {
         const cause = causes[number - 1];
         return cause === undefined ? null : (
@@ -94,7 +99,10 @@ export function CellPanel(props: CellPanelProps) {
   );
 }
 
-interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "opened" | "hrefOfTesters" | "photos"> {
+interface PanelHeadProps extends Omit<
+  CellPanelProps,
+  "pattern" | "causes" | "opened" | "hrefOfTesters" | "photos" | "names"
+> {
   readonly designCm: number;
 }
 

@@ -29,15 +29,17 @@ interface GapsViewProps {
   readonly readingNote?: string;
   /** Photos of the open cell's size, where there are any. */
   readonly photos: ReactNode;
+  /** Of testers on whom a finding rests, by id. */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** The Differences page: a summary sentence, the rulers or the numbers, and the open cell. */
-export function GapsView({ results, opened, query, call, unit, readingNote = "", photos }: GapsViewProps) {
+export function GapsView({ results, opened, query, call, unit, readingNote = "", photos, names }: GapsViewProps) {
   const { pattern, differences } = results;
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
-  const panel = openedPanel({ results, opened, query, call, unit, photos }, board);
+  const panel = openedPanel({ results, opened, query, call, unit, photos, names }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -48,7 +50,7 @@ export function GapsView({ results, opened, query, call, unit, readingNote = "",
       <GapSummary board={board} show={query.show} addressOf={showing} />
       <LikelyCauses
         causes={differences.causes}
-        {...{ board, unit, pattern }}
+        {...{ board, unit, pattern, names }}
         show={query.show}
         callId={call.callId}
         addressOf={showing}
@@ -104,7 +106,7 @@ function GapPaging({ query, callId, page, pages }: GapPagingProps) {
   );
 }
 
-function openedPanel({ results, opened, query, call, unit, photos }: GapsViewProps, board: GapBoard) {
+function openedPanel({ results, opened, query, call, unit, photos, names }: GapsViewProps, board: GapBoard) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
   const cell = row?.cells.find(({ key }) => key === query.cell);
   if (row === undefined || cell === undefined) return null;
@@ -112,7 +114,7 @@ function openedPanel({ results, opened, query, call, unit, photos }: GapsViewPro
   const { pattern, differences } = results;
   return (
     <CellPanel
-      {...{ cell, pattern, opened, call, unit, closeHref, photos }}
+      {...{ cell, pattern, opened, call, unit, closeHref, photos, names }}
       hrefOfTesters={(testers) => gapAddress(call.callId, query, { testers })}
       causes={differences.causes}
       measurement={row.measurement}

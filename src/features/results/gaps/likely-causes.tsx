@@ -5,6 +5,7 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
+import { carrierSentence } from "../carrier-copy";
 import { causeSentence, rivalWords, shareWords } from "../cause-copy";
 import type { GapBoard } from "./gap-board";
 import { tellApartSentence } from "../changes/proposal-copy";
@@ -19,6 +20,8 @@ interface LikelyCausesProps {
   readonly show: Show;
   readonly callId: string;
   readonly addressOf: (show: Show) => string;
+  /** Of testers on whom a finding rests, by id. */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** The likely causes of the differences, best first, each with a link to its cells. */
@@ -54,9 +57,10 @@ interface LikelyCauseProps extends Omit<LikelyCausesProps, "causes" | "callId"> 
   readonly number: number;
 }
 
-function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: LikelyCauseProps) {
+function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, names }: LikelyCauseProps) {
   const cells = board.rows.flatMap((row) => row.cells).filter(({ causes }) => causes.includes(number)).length;
   const own = number === 1 ? "cause-1" : number === 2 ? "cause-2" : "cause-3";
+  const carriers = carrierSentence(cause.restsOn, { pattern, names });
   const tied = cause.rivals.filter((rival) => rival.tied);
   const others = cause.rivals.filter((rival) => !rival.tied);
   return (
@@ -68,7 +72,7 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: L
         <CauseMark number={number} /> {causeSentence(cause, pattern, unit)}
       </p>
       <p className="mt-1.5 text-sm text-soft">
-        {shareWords(cause.explains)}{" "}
+        {carriers ?? shareWords(cause.explains)}{" "}
         {cells === 0 ? null : (
           <Link
             href={addressOf(show === own ? undefined : own)}

@@ -17,14 +17,25 @@ const SLIPS: Readonly<Record<EntryError, string>> = {
   "inches-and-flat": "inches entered as centimetres, measured flat and not doubled",
 };
 
+/** A smaller chance hardly changes what a number counts for. */
+const SAID_CHANCE = 0.2;
+
 /** An entry error in a few words: `ridges counted as rows`. */
 export function entryErrorName(slip: EntryError): string {
   return SLIPS[slip];
 }
 
 /** What a flagged reading looks like, and what it would be without the error. */
-export function entryErrorSentence({ slip, wouldBe }: Outlier, unit: LengthUnit): string {
-  if (slip === null) return "Far from what is expected, and no common mistake explains it.";
+export function entryErrorSentence({ slip, wouldBe, chance }: Outlier, unit: LengthUnit): string {
+  const weight = chanceWords(chance);
+  if (slip === null) return `Far from what is expected, and no common mistake explains it.${weight}`;
   const instead = wouldBe === null ? "" : `; it would be ${formatLength(wouldBe, unit)}`;
-  return `Looks like ${SLIPS[slip]}${instead}.`;
+  return `Looks like ${SLIPS[slip]}${instead}.${weight}`;
+}
+
+/** How likely a number that counts is a mistake all the same. */
+function chanceWords(chance = 0): string {
+  if (chance < SAID_CHANCE) return "";
+  const percent = Math.min(99, Math.round(chance * 100));
+  return ` ${percent} % likely a mistake, so it counts for less.`;
 }

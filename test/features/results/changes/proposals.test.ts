@@ -32,7 +32,7 @@ function proposed(causes: readonly Cause[] = OUTPUT.causes, { pattern } = CALL):
   return proposals({ pattern, differences: { causes: namedCauses(pattern, causes) }, unit: "cm" });
 }
 
-const FOUND = { standardError: 0.1, unit: "cm", explains: 0.4, evidence: 6, rivals: [] } as const;
+const FOUND = { standardError: 0.1, unit: "cm", explains: 0.4, evidence: 6, restsOn: [], rivals: [] } as const;
 
 function cause(input: CauseInput, change: Partial<Cause> = {}): Cause {
   return { ...FOUND, estimate: 1, ...input, ...change };

@@ -1,0 +1,28 @@
+import type { Carrier } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
+
+interface Told {
+  readonly pattern: PatternDocument;
+  /** By ids of testers. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+const MOST_TOLD = 3;
+
+/** On whom a finding stands or falls, in a sentence; null where it rests on several who agree. */
+export function carrierSentence(restsOn: readonly Carrier[], told: Told): string | null {
+  const [only, ...others] = restsOn;
+  if (only === undefined) return null;
+  if (others.length === 0) return `It rests on ${carrierWords(only, told)}: without that it would not be said.`;
+  const shown = restsOn.slice(0, MOST_TOLD).map((carrier) => carrierWords(carrier, told));
+  const left = restsOn.length - shown.length;
+  const list = [...shown, ...(left === 0 ? [] : [`the measurements of ${left} more`])].join(", or without ");
+  return `It would not be said without ${list}.`;
+}
+
+function carrierWords({ tester, measurement }: Carrier, { pattern, names }: Told): string {
+  const name = names.get(tester) ?? tester;
+  const { letter = "", label } = pattern.measurements.find(({ id }) => id === measurement) ?? {};
+  if (label === undefined) return `${name}’s measurements`;
+  return `${name}’s ${letter === "" ? "" : `${letter} `}${label}`;
+}
