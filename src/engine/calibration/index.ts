@@ -4,5 +4,5 @@ export { calibrateNeeded, calibrateTesters } from "./calibrate-testers";
 export { calibrateYarn, type YarnScenario } from "./calibrate-yarn";
 export { plantedCall, type Design, type Fault } from "./planted-call";
 export type { Tally } from "./tally";
-export { calibrateFit, type FitCalibration } from "./calibrate-fit";
+export { calibrateFit } from "./calibrate-fit";
 export type { FitScenario } from "./planted-fit";

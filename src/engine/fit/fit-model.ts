@@ -43,7 +43,7 @@ export interface FitModel {
 }
 
 /** Of any finding where nothing is wrong it makes at most 0.05: see docs/method.md#fit for the experiment. */
-const NOMINAL_CHANCE = 0.03;
+const NOMINAL_CHANCE = 0.025;
 const BOUNDS_CHANCE = 0.9;
 /** Of the scale, on either side of "as wished". */
 const STEPS_PER_SIDE = 2;

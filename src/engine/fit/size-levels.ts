@@ -66,12 +66,12 @@ export function levelCases(given: LevelsGiven): LevelCase[] {
   ];
 }
 
-/** Chances of the cases where the whole is as likely as all others together, and these are alike. */
+/** Chances of the cases where all are alike before anything is known. */
 export function caseChances(cases: readonly LevelCase[]): number[] {
-  return shares(cases.map(({ evidence }, index) => evidence - (index === 0 ? 0 : Math.log(cases.length - 1))));
+  return shares(cases.map(({ evidence }) => evidence));
 }
 
-/** Chances of the cases where all are alike, and the sizes that depart feel tight, or loose. */
+/** The same where the sizes that depart feel tight, or loose. */
 export function findingChances(cases: readonly LevelCase[], feels: "tight" | "loose"): number[] {
   const sign = feels === "tight" ? -1 : 1;
   return shares(
