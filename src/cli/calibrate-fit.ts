@@ -108,6 +108,7 @@ export async function fitTable(apart: (runs: readonly string[]) => Promise<reado
   quiet.forEach((run, index) =>
     print(row(`nothing wrong, ${label(index)}`, share(run, "ease covered"), "at least 88 %")),
   );
+  return `${lines.join("\n")}\n`;
 }
 
 /** Which the statistic of the test that is told the truth passes in 5 % of calls with nothing wrong. */
