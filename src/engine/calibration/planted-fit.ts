@@ -23,7 +23,7 @@ export interface PlantedFit {
   readonly departure: PlantedDeparture | null;
 }
 
-export interface PlantedDeparture {
+interface PlantedDeparture {
   readonly area: number;
   readonly from: number;
   readonly to: number;
@@ -33,7 +33,7 @@ export interface PlantedDeparture {
 
 export const FIT_AREAS = ["bust", "upper-arm", "sleeve"] as const;
 /** Of an answer about what the ease alone leads to expect, in steps: in all, and of it what a tester brings to every answer. */
-export const ANSWER_SPREAD = 0.7;
+const ANSWER_SPREAD = 0.7;
 export const TESTER_SPREAD = 0.3;
 /** By how much who likes it looser feels the same ease tighter, in steps. */
 export const PREFERS_STEPS = 0.5;

@@ -45,10 +45,6 @@ export interface LogitParameters {
   readonly personSd: number;
 }
 
-export function parameterCount({ steps, columns }: ScaleAnswers, { thresholds, hasPersons }: LogitModel): number {
-  return thresholdCount(thresholds, steps) + columns.columns + (hasPersons ? 1 : 0);
-}
-
 export function splitParameters(
   { steps, columns }: ScaleAnswers,
   { thresholds, hasPersons }: LogitModel,

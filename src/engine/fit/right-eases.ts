@@ -14,7 +14,7 @@ export interface AreaEase {
   readonly sizes: readonly SizeEase[];
 }
 
-export interface SizeEase {
+interface SizeEase {
   readonly size: string;
   readonly plannedCm: number;
   /** The ease with which as many would feel the garment tight as loose, and its 90 % interval; null where the answers leave it open. */
