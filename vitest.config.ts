@@ -7,6 +7,16 @@ process.env.SEED ??= String(randomInt(2 ** 31 - 1));
 process.env.TZ = "Pacific/Chatham";
 
 const DATABASE_TESTS = "test/**/*.database.test.ts";
+/** Those that put something in the place of a module, which other files must not find loaded, nor they that of others. */
+const MOCKING_TESTS = ["test/database/testers.database.test.ts", "test/features/accounts/sign-in.database.test.ts"];
+/** On 2 cores Vitest would run one file at a time, and these wait for the database half of their time. */
+const ON_DATABASE = {
+  globalSetup: ["test/database/global-setup.ts"],
+  setupFiles: ["test/database/file-database.ts"],
+  maxWorkers: 2,
+  testTimeout: 30_000,
+  hookTimeout: 60_000,
+};
 
 export default defineConfig({
   resolve: {
@@ -38,16 +48,13 @@ export default defineConfig({
         test: {
           name: "database",
           include: [DATABASE_TESTS],
-          globalSetup: ["test/database/global-setup.ts"],
-          setupFiles: ["test/database/file-database.ts"],
+          exclude: MOCKING_TESTS,
+          ...ON_DATABASE,
           // What they import is loaded once a process: its databases and settings are those of the file that runs.
           isolate: false,
-          // On 2 cores Vitest would run one file at a time, and these wait for the database half of their time.
-          maxWorkers: 2,
-          testTimeout: 30_000,
-          hookTimeout: 60_000,
         },
       },
+      { extends: true, test: { name: "database-mocking", include: MOCKING_TESTS, ...ON_DATABASE } },
     ],
   },
 });

@@ -41,7 +41,7 @@ const BUILT = ["build"];
 const STEPS: readonly Step[] = [
   { name: "generate", command: npm("generate"), needs: [], cores: 1 },
   { name: "build", command: npm("compile"), needs: GENERATED, cores: 1 },
-  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1 },
+  { name: "database tests", command: vitest("database*"), needs: GENERATED, cores: 1 },
   { name: "first start", command: tsx("test/first-start.ts"), needs: BUILT, cores: 1 },
   { name: "lint", command: eslint("--max-warnings", "0", "."), needs: BUILT, cores: 1 },
   { name: "unit tests", command: vitest("unit"), needs: GENERATED, cores: 1 },

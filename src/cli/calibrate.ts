@@ -4,6 +4,7 @@ import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
+import { FIT, fitRunText, fitTable } from "./calibrate-fit";
 import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
@@ -57,6 +58,9 @@ const SCENARIOS: readonly Scenario[] = [
 ];
 const SEED = 20_261_125;
 const USUAL_CALLS = 400;
+/** First argument of a process that runs one scenario of the fit. */
+const FIT_RUN = "fit-run";
+const MAX_OUTPUT_BYTES = 16 * 1024 * 1024;
 const FIGURES = "test/figures";
 
 await main(process.argv.slice(2));
@@ -65,9 +69,15 @@ await main(process.argv.slice(2));
  * `calibrate [CALLS] [PART OF A SCENARIO'S NAME, OR A TABLE OF PROMISES]`: prints the tables; keeps a table of promises, and
  * that of the scenarios if all of them ran, where it ran on 400 calls or more.
  *
- * Several scenarios run side by side, each in a process of its own.
+ * Several scenarios run side by side, each in a process of its own. `calibrate fit` prints and keeps the table of the fit.
  */
 async function main(args: readonly string[]): Promise<void> {
+  const [first = "", text = ""] = args;
+  if (first === FIT) return await keepFit();
+  if (first === FIT_RUN) {
+    process.stdout.write(fitRunText(text));
+    return;
+  }
   const { calls, part } = choicesOf(args);
   const chosen = SCENARIOS.filter(({ name }) => name.includes(part));
   if (!Number.isInteger(calls) || calls < 1 || (chosen.length === 0 && !isPromise(part))) {
@@ -84,9 +94,21 @@ async function main(args: readonly string[]): Promise<void> {
   }
   process.stdout.write(`${heading(calls)}\n`);
   const names = chosen.map(({ name }) => name);
-  const printed = await sideBySide(part === "" ? [...names, ...PROMISE_NAMES] : names, calls);
+  const printed = await sideBySide(part === "" ? [...names, ...PROMISE_NAMES] : names, async (name) => {
+    const text = await apart([String(calls), name]);
+    process.stdout.write(text);
+    return text;
+  });
   if (part !== "" || calls < USUAL_CALLS) return;
   write("calibration.txt", `${heading(calls)}\n${printed.slice(0, names.length).join("")}`);
+  await keepFit();
+}
+
+/** Its scenarios have numbers of calls of their own. */
+async function keepFit(): Promise<void> {
+  const table = await fitTable((runs) => sideBySide(runs, (run) => apart([FIT_RUN, run])));
+  process.stdout.write(table);
+  write(`calibration-${FIT}.txt`, table);
 }
 
 /** The number of calls may be left out. */
@@ -107,24 +129,21 @@ function write(file: string, table: string): void {
   writeFileSync(`${FIGURES}/${file}`, table);
 }
 
-/** Runs as many scenarios at once as there are processors; what each printed, in the order of the scenarios. */
-async function sideBySide(names: readonly string[], calls: number): Promise<string[]> {
-  const printed: string[] = [];
-  const waiting = [...names.entries()];
+/** Runs as many at once as there are processors. @returns what each gave, in their order. */
+async function sideBySide(items: readonly string[], run: (item: string) => Promise<string>): Promise<string[]> {
+  const found: string[] = [];
+  const waiting = [...items.entries()];
   const worker = async () => {
-    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const [index, name] = next;
-      printed[index] = await apart(name, calls);
-      process.stdout.write(printed[index]);
-    }
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) found[next[0]] = await run(next[1]);
   };
   await Promise.all(Array.from({ length: availableParallelism() }, worker));
-  return printed;
+  return found;
 }
 
-async function apart(name: string, calls: number): Promise<string> {
-  const args = [...process.execArgv, fileURLToPath(import.meta.url), String(calls), name];
-  return (await promisify(execFile)(process.execPath, args)).stdout;
+/** What this program prints in a process of its own. */
+async function apart(args: readonly string[]): Promise<string> {
+  const all = [...process.execArgv, fileURLToPath(import.meta.url), ...args];
+  return (await promisify(execFile)(process.execPath, all, { maxBuffer: MAX_OUTPUT_BYTES })).stdout;
 }
 
 function heading(calls: number): string {

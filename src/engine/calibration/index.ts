@@ -4,3 +4,5 @@ export { calibrateNeeded, calibrateTesters } from "./calibrate-testers";
 export { calibrateYarn, type YarnScenario } from "./calibrate-yarn";
 export { plantedCall, type Design, type Fault, type Trouble } from "./planted-call";
 export type { Tally } from "./tally";
+export { calibrateFit } from "./calibrate-fit";
+export type { FitScenario } from "./planted-fit";

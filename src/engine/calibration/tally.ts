@@ -8,6 +8,11 @@ export class Tally {
     this.counts.set(name, { hits: count.hits + (hit ? 1 : 0), of: count.of + 1 });
   }
 
+  /** All counts by name, to be handed to another process. */
+  entries(): [string, { readonly hits: number; readonly of: number }][] {
+    return [...this.counts];
+  }
+
   /** Share of trials that were hits; null where there was no trial. */
   share(name: string): number | null {
     const count = this.counts.get(name);

@@ -41,4 +41,3 @@ export { readingOutliers } from "./outliers/reading-outliers";
 export { swatchOutliers } from "./outliers/swatch-outliers";
 export { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
 export { powerOfTesters, testersNeeded } from "./testers-needed";
-export { fitFindings, type FitFinding } from "./fit-findings";

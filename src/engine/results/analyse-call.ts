@@ -58,7 +58,7 @@ function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResu
     consistency,
     flagged: flaggedItems(call.testers, output.suspects),
     yarn: yarnResults(screened.call, testers, output.suspects),
-    fit: fitResults(screened.call, output.cells),
+    fit: fitResults(screened.call, output),
     method: methodResults({ screened: screened.call, output, counted, testers }),
     testers,
     leftOut: [...leftOut],

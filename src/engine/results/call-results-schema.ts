@@ -133,8 +133,29 @@ const fitResultsSchema = z.strictObject({
       feels: z.enum(["tight", "loose"]),
       from: z.string(),
       to: z.string(),
+      /** Sizes between which it begins, and between which it ends. */
+      begins: z.strictObject({ earliest: z.string(), latest: z.string() }),
+      ends: z.strictObject({ earliest: z.string(), latest: z.string() }),
       agree: z.int(),
       testers: z.int(),
+      chance: z.number(),
+    }),
+  ),
+  /** By area with a target and answers: the ease that feels right in each size, in the pattern's order. */
+  eases: z.array(
+    z.strictObject({
+      area: z.string(),
+      measurement: z.string(),
+      sizes: z.array(
+        z.strictObject({
+          size: z.string(),
+          plannedCm: cm,
+          rightCm: numberOrNull,
+          lowCm: numberOrNull,
+          highCm: numberOrNull,
+          wishedWithinCm: numberOrNull,
+        }),
+      ),
     }),
   ),
 });

@@ -66,13 +66,13 @@ function FitAdvice({ results, call, unit }: Pick<ChangesViewProps, "results" | "
   const advice = fitBoard(results).flatMap((area) =>
     area.findings.map((finding) => ({
       sentence: fitSentence(finding, area, pattern),
-      ease: easeWords(finding, pattern, unit),
+      ease: easeWords(finding, { area, pattern, unit }),
     })),
   );
   if (advice.length === 0) return null;
   return (
     <div className="mt-12">
-      <Section title="Sizes that come out as planned but don’t fit">
+      <Section title="Sizes that don’t fit">
         <ul className="grid gap-3">
           {advice.map(({ sentence, ease }) => (
             <li key={sentence} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">

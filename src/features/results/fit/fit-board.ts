@@ -1,4 +1,5 @@
-import type { Cell, FitFinding } from "@/engine/gaps";
+import type { FitFinding } from "@/engine/fit";
+import type { Cell } from "@/engine/gaps";
 import type { Measurement, PatternDocument, Size } from "@/engine/pattern";
 import type { Differences, FitResults } from "@/engine/results";
 
@@ -18,12 +19,14 @@ export interface FitArea {
   /** Goes round the body: tight or loose; else it may be short or long too. */
   readonly isGirth: boolean;
   readonly rows: readonly FitRow[];
+  /** Where its sizes do not feel as wished; at most one. */
   readonly findings: readonly AreaFinding[];
+  /** The ease that feels right, by size; null where no measurement has a target for the area. */
+  readonly ease: FitResults["eases"][number] | null;
 }
 
-/** A finding of one or more measurements that say the same. */
 export interface AreaFinding extends Omit<FitFinding, "measurement"> {
-  readonly measurements: readonly Measurement[];
+  readonly measurement: Measurement;
   /** All these cells come out as planned. */
   readonly isOnSize: boolean;
 }
@@ -49,10 +52,10 @@ export function fitBoard({ pattern, differences: { cells }, fit }: FitGiven): Fi
         counts: answersBySize[index] ?? [],
         cells: governing.flatMap((measurement) => cellOf(cells, measurement, size)),
       })),
-      findings: alike(
-        fit.findings.filter(({ area }) => area === id),
-        { pattern, cells },
-      ),
+      findings: fit.findings
+        .filter(({ area }) => area === id)
+        .flatMap((finding) => areaFinding(finding, { pattern, cells })),
+      ease: fit.eases.find(({ area }) => area === id) ?? null,
     };
   });
 }
@@ -66,22 +69,16 @@ function cellOf(cells: readonly Cell[], measurement: Measurement, size: Size): C
   return cells.filter((cell) => cell.measurement === measurement.id && cell.size === size.id);
 }
 
-function alike(
-  findings: readonly FitFinding[],
+function areaFinding(
+  finding: FitFinding,
   { pattern, cells }: { pattern: PatternDocument; cells: readonly Cell[] },
 ): AreaFinding[] {
-  const keyOf = ({ measurement: _measurement, ...finding }: FitFinding) => JSON.stringify(finding);
-  return [...new Set(findings.map(keyOf))].flatMap((key) => {
-    const same = findings.filter((finding) => keyOf(finding) === key);
-    const [first] = same;
-    if (first === undefined) return [];
-    const measurements = pattern.measurements.filter(({ id }) => same.some(({ measurement }) => measurement === id));
-    const sizes = sizesOf(first, pattern);
-    const reported = measurements.flatMap((measurement) =>
-      sizes.flatMap((size) => cellOf(cells, measurement, size)).filter(({ reports }) => reports > 0),
-    );
-    return [{ ...first, measurements, isOnSize: reported.every(({ verdict }) => verdict === "holds") }];
-  });
+  const measurement = pattern.measurements.find(({ id }) => id === finding.measurement);
+  if (measurement === undefined) return [];
+  const reported = sizesOf(finding, pattern)
+    .flatMap((size) => cellOf(cells, measurement, size))
+    .filter(({ reports }) => reports > 0);
+  return [{ ...finding, measurement, isOnSize: reported.every(({ verdict }) => verdict === "holds") }];
 }
 
 /** The sizes of a finding's range. */

@@ -2,7 +2,8 @@ import type { Cell } from "@/engine/gaps";
 import type { Measurement } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import type { FitArea } from "./fit-board";
-import { answersWords } from "./fit-copy";
+import { answersWords, sizeEaseWords } from "./fit-copy";
+import { formatExactLength } from "@/ui/format-exact-length";
 import { cellEstimate, MARKS } from "../components/ruler-marks";
 import { cellState, verdictWords } from "../verdict-copy";
 import type { DrawnGap, FitTableContent } from "./fit-table";
@@ -24,13 +25,20 @@ export function drawnGap(
 
 /** An area as it is drawn. */
 export function fitTableContent(area: FitArea, unit: LengthUnit): FitTableContent {
-  const { label, governing, rows, isGirth } = area;
+  const { label, governing, rows, isGirth, ease } = area;
+  const told = ease?.sizes.some((size) => sizeEaseWords(size, unit) !== null) === true ? ease : null;
+  const easeOf = (id: string) => {
+    const found = told?.sizes.find(({ size }) => size === id);
+    if (found === undefined) return null;
+    return { planned: formatExactLength(found.plannedCm, unit), right: sizeEaseWords(found, unit) ?? "not yet known" };
+  };
   return {
+    easeUnit: told === null ? null : unit,
     ...{ label, reach: FIT_REACH },
     ends: isGirth ? { tight: "tight", loose: "loose" } : { tight: "tight, short", loose: "loose, long" },
     beside: governing.map(({ letter, label: name }) => `${letter} ${name}`),
     rows: rows.map(({ size, counts, cells }) => ({
-      ...{ size: size.label, counts, words: answersWords(counts, area) },
+      ...{ size: size.label, counts, words: answersWords(counts, area), ease: easeOf(size.id) },
       gaps: governing.map((measurement, index) => {
         const cell = cells[index];
         return cell === undefined ? null : drawnGap(cell, { measurement, unit, size: size.label });

@@ -12,6 +12,8 @@ export interface FitTableContent {
   /** Measurements whose differences are shown beside it. */
   readonly beside: readonly string[];
   readonly reach: number;
+  /** Unit of the eases; null where none is told. */
+  readonly easeUnit: string | null;
   readonly rows: readonly DrawnFitRow[];
 }
 
@@ -22,6 +24,7 @@ interface DrawnFitRow {
   readonly words: string;
   /** One for each measurement beside it; null where its cell is unknown. */
   readonly gaps: readonly (DrawnGap | null)[];
+  readonly ease: { readonly planned: string; readonly right: string } | null;
 }
 
 export interface DrawnGap {
@@ -31,7 +34,7 @@ export interface DrawnGap {
 }
 
 /** One area, a row per size: what testers say, and the differences of the measurements that govern it. */
-export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) {
+export function FitTable({ label, ends, beside, reach, easeUnit, rows }: FitTableContent) {
   return (
     <TableFrame label={`${label}: fit and differences by size`}>
       <IntervalRulerScale reach={reach} />
@@ -51,10 +54,16 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
               </th>
             ))}
             <th scope="col">What testers say</th>
+            {easeUnit === null ? null : (
+              <>
+                <th scope="col">Ease in the pattern, {easeUnit}</th>
+                <th scope="col">Ease that feels right, {easeUnit}</th>
+              </>
+            )}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ size, counts, words, gaps }) => {
+          {rows.map(({ size, counts, words, gaps, ease }) => {
             const isSilent = counts.every((count) => count === 0);
             return (
               <tr key={size} className={TABLE_ROW}>
@@ -64,6 +73,12 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
                   <td key={index}>{gap === null ? null : <GapBeside {...gap} />}</td>
                 ))}
                 <td>{isSilent ? <i>{words}</i> : words}</td>
+                {ease === null ? null : (
+                  <>
+                    <td className="numbers">{ease.planned}</td>
+                    <td className="numbers">{ease.right}</td>
+                  </>
+                )}
               </tr>
             );
           })}

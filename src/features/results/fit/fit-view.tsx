@@ -6,7 +6,7 @@ import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import type { AreaFinding, FitArea } from "./fit-board";
-import { easeWords, fitSentence } from "./fit-copy";
+import { boundsWords, easeWords, fitSentence, rightEaseSentences } from "./fit-copy";
 import type { FitAnswer, FitRemarks } from "./fit-data";
 import type { PanelCall } from "../gaps/cell-panel";
 import { fitTableContent } from "./fit-content";
@@ -30,7 +30,8 @@ export function FitView({ areas, call, pattern, unit, picture, remarks }: FitVie
     <>
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
         <p className="max-w-3xl text-soft">
-          What testers say about the fit, beside the measurements for the same part of the body. If a measurement is
+          What testers say about the fit, and which ease feels right to them. Their answers are compared with the ease
+          that each garment really has: the garment as measured, less the body of its tester. If a measurement is
           different from the pattern, fix its counts, edgings or seams. If it comes out as planned and still doesn’t
           fit, change its ease.
         </p>
@@ -40,15 +41,12 @@ export function FitView({ areas, call, pattern, unit, picture, remarks }: FitVie
       </div>
       {found.length === 0 ? (
         <p className="mb-8 max-w-4xl font-serif text-xl leading-snug">
-          No size that comes out as planned fits badly for clearly more testers than chance would explain.
+          Testers’ answers give no clear reason to change the ease in any size.
         </p>
       ) : (
         <div className="mb-10">
           {found.map(({ area, finding }) => (
-            <Finding
-              key={`${area.id} ${finding.from} ${finding.to} ${finding.feels}`}
-              {...{ finding, area, call, pattern, unit }}
-            />
+            <Finding key={area.id} {...{ finding, area, call, pattern, unit }} />
           ))}
         </div>
       )}
@@ -89,6 +87,7 @@ interface AreaProps extends Pick<FitViewProps, "pattern" | "unit"> {
 
 function Area({ area, unit, pattern, remarks }: AreaProps) {
   const { label, governing } = area;
+  const eases = rightEaseSentences(area, pattern, unit);
   return (
     <Section
       title={`${label} in all sizes`}
@@ -98,6 +97,7 @@ function Area({ area, unit, pattern, remarks }: AreaProps) {
           : `Compared with ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
       }
     >
+      {eases.length === 0 ? null : <p className="numbers mb-4 max-w-3xl">{eases.join(" ")}</p>}
       <FitTable {...fitTableContent(area, unit)} />
       <Remarks {...{ area, pattern }} remarks={remarks.filter((remark) => remark.area === area.id)} />
     </Section>
@@ -110,11 +110,13 @@ interface FindingProps extends Omit<FitViewProps, "areas" | "picture" | "remarks
 }
 
 function Finding({ finding, area, call, pattern, unit }: FindingProps) {
+  const bounds = boundsWords(finding, pattern);
   return (
     <div className="numbers mb-5 max-w-4xl border-l-4 border-thread pl-4">
       <p className="font-serif text-xl leading-snug">{fitSentence(finding, area, pattern)}</p>
       <p className="mt-1 text-soft">
-        {easeWords(finding, pattern, unit)}{" "}
+        {bounds === null ? null : `${bounds} `}
+        {easeWords(finding, { area, pattern, unit })}{" "}
         {call.mayEdit ? (
           <Link href={`/patterns/${call.patternId}/edit`} className="text-link">
             Change it in the pattern

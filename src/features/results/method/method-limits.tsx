@@ -41,6 +41,10 @@ const SOURCES: readonly { readonly what: string; readonly source: string }[] = [
     source: "Marginal likelihoods and averaging over models (Kass and Raftery 1995)",
   },
   {
+    what: "Which ease feels right, from answers on a scale",
+    source: "Cumulative logit (McCullagh 1980), with an effect of each tester",
+  },
+  {
     what: "How much yarn a stitch takes: in proportion to its size",
     source: "Munden 1959, for plain knit",
   },

@@ -3,7 +3,14 @@ import type { Tester } from "../../../../src/engine/pattern";
 import { fitBoard, type FitArea } from "../../../../src/features/results/fit/fit-board";
 import { fitCsv } from "../../../../src/features/results/fit/fit-csv";
 import { fitScaleLabel } from "../../../../src/engine/reporting";
-import { answersWords, easeWords, fitSentence } from "../../../../src/features/results/fit/fit-copy";
+import {
+  answersWords,
+  easeWords,
+  boundsWords,
+  fitSentence,
+  rightEaseSentences,
+  sizeEaseWords,
+} from "../../../../src/features/results/fit/fit-copy";
 import { callDocument, reader } from "../../../factories/call";
 import { resultsOf } from "../../../factories/results";
 
@@ -32,19 +39,47 @@ function only(areas: readonly FitArea[]): FitArea {
 }
 
 describe("fit beside the differences, in words", { timeout: 60_000 }, () => {
-  it("suggests changing the ease where a size comes out as planned but feels tight", () => {
-    const { areas, document } = boardOf([...feeling("small", [0, 0, 0, 1]), ...feeling("large", [-1, -2, -1, 0, -1])]);
+  it("suggests changing the ease where a size comes out as planned but feels tight, and which ease would feel right", () => {
+    const { areas, document } = boardOf([
+      ...feeling("small", [0, 0, 0, 1, 0, 0]),
+      ...feeling("large", [-1, -2, -1, 0, -1, -1]),
+    ]);
     const area = only(areas);
     const [finding] = area.findings;
     if (finding === undefined) throw new Error("no finding");
     expect(fitSentence(finding, area, document.pattern)).toBe(
-      "Bust comes out as planned but is tight for 4 of 5 in L. Change its ease, not its counts.",
+      "Bust comes out as planned but is tight for 5 of 6 in L. Change its ease, not its counts.",
     );
-    expect(easeWords(finding, document.pattern, "cm")).toBe("The ease of Bust is 10 cm there.");
-    expect(easeWords(finding, document.pattern, "in")).toBe("The ease of Bust is 3.94 in there.");
+    expect(fitSentence({ ...finding, isOnSize: false }, area, document.pattern)).toBe(
+      "Bust is tight for 5 of 6 in L, also allowing for how each garment came out. Change its ease, not only its counts.",
+    );
+    const given = { area, pattern: document.pattern };
+    expect(easeWords(finding, { ...given, unit: "cm" })).toMatch(
+      /^The pattern gives 10 cm of ease there\. 1\d\.\d cm would feel right \(9 chances in 10: 1\d\.\d to 2\d\.\d cm\)\.$/u,
+    );
+    expect(easeWords(finding, { ...given, unit: "in" })).toMatch(/^The pattern gives 3\.94 in of ease there\. /u);
+    const [small, large, ...more] = rightEaseSentences(area, document.pattern, "cm");
+    expect(small).toMatch(/^An ease of [\d.]+ cm feels right in S \(9 chances in 10: [\d.]+ to [\d.]+ cm\)\.$/u);
+    expect(large).toMatch(/^An ease of [\d.]+ cm feels right in L /u);
+    expect(more).toEqual([]);
   });
 
-  it("names the range of sizes that a finding covers", () => {
+  it("says where the answers do not yet tell the ease", () => {
+    const { areas, document } = boardOf(feeling("large", [0]));
+    const area = only(areas);
+    expect(area.findings).toEqual([]);
+    const size = { size: "small", plannedCm: 10, rightCm: 11.04, lowCm: 9, highCm: 13.46, wishedWithinCm: 2 };
+    expect(sizeEaseWords(size, "cm")).toBe("11.0 (9.0 to 13.5)");
+    expect(sizeEaseWords({ ...size, highCm: null }, "cm")).toBe("11.0 (at least 9.0)");
+    expect(sizeEaseWords({ ...size, lowCm: null }, "cm")).toBe("11.0 (at most 13.5)");
+    expect(sizeEaseWords({ ...size, rightCm: null }, "cm")).toBeNull();
+    const open = { ...area, ease: { area: "bust", measurement: "bust", sizes: [{ ...size, rightCm: null }] } };
+    expect(rightEaseSentences(open, document.pattern, "cm")).toEqual([
+      "The answers don’t yet tell which ease feels right in S.",
+    ]);
+  });
+
+  it("names the sizes that a finding covers, and between which it begins or ends", () => {
     const { areas, document } = boardOf([...feeling("small", [1, 1, 2, 1]), ...feeling("large", [1, 1, 1])]);
     const area = only(areas);
     const [finding] = area.findings;
@@ -59,6 +94,16 @@ describe("fit beside the differences, in words", { timeout: 60_000 }, () => {
     const words = (from: string, to: string) => fitSentence({ ...finding, from, to }, area, four);
     expect(words("c", "d")).toContain("from c up");
     expect(words("a", "b")).toContain("up to b");
+    const told = (of: Partial<typeof finding>) => boundsWords({ ...finding, ...of }, four);
+    const [bToD, all] = [
+      { earliest: "b", latest: "d" },
+      { earliest: "d", latest: "d" },
+    ];
+    expect(told({ begins: bToD, ends: all })).toBe("It may begin anywhere from b to d (9 chances in 10).");
+    expect(told({ begins: { earliest: "a", latest: "a" }, ends: bToD })).toBe(
+      "It may end anywhere from b to d (9 chances in 10).",
+    );
+    expect(told({ begins: { earliest: "c", latest: "c" }, ends: all })).toBeNull();
   });
 
   it("says tight or short depending on whether the measurement is a girth", () => {
