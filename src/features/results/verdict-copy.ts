@@ -30,10 +30,19 @@ export function verdictWords(cell: Cell, { measurement, unit, size }: VerdictCon
     case "leaning":
       return `probably ${side(cell.gapCm ?? 0, words)}`;
     case "unsettled":
-      return `not enough data: ${moreTesters(cell.testersToSettle, size)}`;
+      return isFew(cell.testersToSettle)
+        ? `not enough data: ${moreTesters(cell.testersToSettle, size)}`
+        : "not enough data";
     case "none":
       return "no report yet";
   }
+}
+
+/** A number of further testers that a designer may think of finding. */
+const MOST_SAID = 9;
+
+function isFew(testers: number | null): boolean {
+  return testers !== null && testers <= MOST_SAID;
 }
 
 /** The verdict with its interval, in one or two sentences. */

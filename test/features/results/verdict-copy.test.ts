@@ -30,7 +30,8 @@ describe("the words of a verdict", () => {
     [{ verdict: "leaning" as const, gapCm: -1.2 }, "probably too narrow"],
     [{ verdict: "unsettled" as const, testersToSettle: 2 }, "not enough data: 2 more testers in L"],
     [{ verdict: "unsettled" as const, testersToSettle: 1 }, "not enough data: 1 more tester in L"],
-    [{ verdict: "unsettled" as const }, "not enough data: 30+ more testers in L"],
+    [{ verdict: "unsettled" as const, testersToSettle: 24 }, "not enough data"],
+    [{ verdict: "unsettled" as const }, "not enough data"],
     [{ reports: 0, verdict: "leaning" as const }, "no report yet"],
   ])("%j is “%s”", (change, words) => {
     expect(verdictWords(cell(change), inL)).toBe(words);
