@@ -27,7 +27,7 @@ interface SizeEase {
 
 const INTERVAL_CHANCE = 0.9;
 /** An ease this far from the planned one, in shares of `easeUnitCm`, is more than answers about this one can tell. */
-const MAX_DISTANCE = 6;
+const MAX_DISTANCE = 3;
 /** To a five-thousandth of a unit. */
 const HALVINGS = 16;
 

@@ -41,7 +41,9 @@ export function FitTable({ label, ends, beside, reach, easeUnit, rows }: FitTabl
       <table className={`${TABLE} fit-table`}>
         <thead className={TABLE_HEAD}>
           <tr>
-            <th scope="col">Size</th>
+            <th scope="col" className="min-w-16">
+              Size
+            </th>
             <th scope="col">
               <span className="flex justify-between gap-3">
                 <span>← {ends.tight}</span>
@@ -67,7 +69,9 @@ export function FitTable({ label, ends, beside, reach, easeUnit, rows }: FitTabl
             const isSilent = counts.every((count) => count === 0);
             return (
               <tr key={size} className={TABLE_ROW}>
-                <th scope="row">{size}</th>
+                <th scope="row" className="min-w-16">
+                  {size}
+                </th>
                 <td>{isSilent ? null : <ScaleCounts title={`${size}: ${words}`} counts={counts} />}</td>
                 {gaps.map((gap, index) => (
                   <td key={index}>{gap === null ? null : <GapBeside {...gap} />}</td>
