@@ -2,7 +2,10 @@ import { defineConfig } from "@playwright/test";
 import { CHROMIUM_OPTIONS } from "./test/install-chromium";
 
 /** Outside CI, which has to stay short: `npm run journeys`. */
-const LONG = ["a-whole-call.spec.ts", "accessibility.spec.ts", "database-unavailable.spec.ts"];
+const LONG = [
+  ...["a-whole-call.spec.ts", "accessibility.spec.ts", "database-unavailable.spec.ts"],
+  ...["mail.spec.ts", "tester-looks.spec.ts"],
+];
 
 export default defineConfig({
   testDir: "e2e",
@@ -40,7 +43,6 @@ export default defineConfig({
         "report-extras.spec.ts",
         "report-taps.spec.ts",
         "sign-in.spec.ts",
-        "tester-looks.spec.ts",
         "thanks.spec.ts",
         "typing.spec.ts",
       ],
@@ -48,7 +50,7 @@ export default defineConfig({
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A designer works at a desk: on the
     // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and thirty.spec.ts
-    // a designer's lists; in a-whole-call.spec.ts, corrections.spec.ts, mail.spec.ts, sign-in-by-mail.spec.ts and
+    // a designer's lists; in a-whole-call.spec.ts, corrections.spec.ts, sign-in-by-mail.spec.ts and
     // tester-page.spec.ts testers have phones of their own.
     {
       name: "phone",
@@ -63,7 +65,6 @@ export default defineConfig({
         "grading.spec.ts",
         "hostile-requests.spec.ts",
         "import.spec.ts",
-        "mail.spec.ts",
         "new-pattern.spec.ts",
         "paste-tables.spec.ts",
         "patterns.spec.ts",

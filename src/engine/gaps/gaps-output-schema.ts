@@ -48,7 +48,8 @@ export const causeShape = {
   unit: z.enum(["cm", "factor", "stitches", "rows"]),
   explains: z.number(),
   evidence: z.number(),
-  restsOn: z.array(carrierSchema).readonly(),
+  /** Left out in results of before. */
+  restsOn: z.array(carrierSchema).readonly().default([]),
 };
 
 export const rivalShape = { ...causeInputShape, evidence: z.number(), tied: z.boolean() };

@@ -39,7 +39,9 @@ describe("what is expected after a correction", () => {
     });
     const bust = expected(revised, "small", "bust");
     expect(bust.designCm).toEqual({ before: 100, after: 96 });
-    expect(bust.gap.after).toEqual(bust.gap.before);
+    // What one more tester would add is worked out anew: they would work the new count.
+    const { chanceWithThree: _before, ...before } = bust.gap.before;
+    expect(bust.gap.after).toMatchObject(before);
     expect(bust.expectedCm.after).toBeCloseTo(96 + (bust.gap.before.gapCm ?? 0), 9);
     expect((bust.highCm ?? 0) - (bust.lowCm ?? 0)).toBeCloseTo(
       (bust.gap.after.highCm ?? 0) - (bust.gap.after.lowCm ?? 0),
