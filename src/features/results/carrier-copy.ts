@@ -13,11 +13,11 @@ const MOST_TOLD = 3;
 export function carrierSentence(restsOn: readonly Carrier[], told: Told): string | null {
   const [only, ...others] = restsOn;
   if (only === undefined) return null;
-  if (others.length === 0) return `It rests on ${carrierWords(only, told)}: without that it would not be said.`;
+  if (others.length === 0) return `It rests on ${carrierWords(only, told)} alone.`;
   const shown = restsOn.slice(0, MOST_TOLD).map((carrier) => carrierWords(carrier, told));
   const left = restsOn.length - shown.length;
   const list = [...shown, ...(left === 0 ? [] : [`the measurements of ${left} more`])].join(", or without ");
-  return `It would not be said without ${list}.`;
+  return `It would not stand without ${list}.`;
 }
 
 function carrierWords({ tester, measurement }: Carrier, { pattern, names }: Told): string {
