@@ -9,7 +9,7 @@ function noonZone(): string {
   return ahead === 0 ? "Etc/GMT" : `Etc/GMT${ahead > 0 ? "-" : "+"}${Math.abs(ahead)}`;
 }
 
-/** Lets somebody have accepted days ago, and their test start today where they are, some hours ago. */
+/** Lets somebody have accepted days ago, and their test start today where they and the dates of the test are, some hours ago. */
 export async function startToday(testerId: string) {
   const zone = noonZone();
   const day = (days: number) => DateTime.now().setZone(zone).plus({ days }).toISODate() ?? "";
@@ -19,5 +19,10 @@ export async function startToday(testerId: string) {
     zone,
     JSON.stringify(dates),
   ]);
+  await query(
+    `UPDATE listing SET document = jsonb_set(document, '{timeZone}', to_jsonb($2::text))
+     FROM tester WHERE tester.id = $1 AND listing.call_id = tester.call_id`,
+    [testerId, zone],
+  );
   return { zone, dates };
 }
