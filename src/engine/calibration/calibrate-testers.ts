@@ -1,4 +1,4 @@
-import { gaps, testersNeeded, type Cell } from "../gaps";
+import { gaps, isSettled, testersNeeded, type Cell } from "../gaps";
 import type { CallDocument, PatternDocument } from "../pattern";
 import { seededRandom } from "../seeded-random";
 import { crochetedCardigan, knittedPullover, simulateCall } from "../simulation";
@@ -81,8 +81,4 @@ export function calibrateNeeded(given: {
     for (const { verdict } of gaps(planted.call).cells) tally.add("settled", isSettled(verdict));
   }
   return tally;
-}
-
-function isSettled(verdict: Cell["verdict"]): boolean {
-  return verdict === "off" || verdict === "holds";
 }

@@ -1,9 +1,9 @@
 import { normalQuantile } from "../distributions";
 import type { PatternDocument } from "../pattern";
-import type { Cell, Verdict } from "./gaps-output";
+import type { Cell } from "./gaps-output";
 import { mixtureChance, mixtureMoments, mixtureQuantile, type MixturePart } from "./model/mixture";
 import { settling } from "./testers-to-settle";
-import { verdictOf } from "./verdict";
+import { isSettled, verdictOf } from "./verdict";
 
 /** Ends of the 90 % interval. */
 const LOWER = 0.05;
@@ -60,8 +60,4 @@ export function cellFindings(pattern: PatternDocument, estimates: readonly CellE
 export function chanceBeyondOne(parts: readonly MixturePart[]): number {
   const beyond = mixtureChance(parts, -1) + 1 - mixtureChance(parts, 1);
   return Math.min(1, Math.max(0, beyond));
-}
-
-function isSettled(verdict: Verdict): boolean {
-  return verdict === "off" || verdict === "holds";
 }

@@ -7,7 +7,7 @@ import { searchCauses, type CauseSearch } from "./causes/search-causes";
 import { causeFindings } from "./cause-findings";
 import { cellFindings, type CellEstimate } from "./cell-findings";
 import type { Cause, Cell, Variances } from "./gaps-output";
-import { cellMixtures } from "./model/cell-mixtures";
+import { averagedModels, cellMixtures } from "./model/cell-mixtures";
 import { fitGapSurface } from "./model/fit-gap-surface";
 import { gapReadings, type TesterGaps } from "./model/gap-readings";
 import { SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
@@ -46,11 +46,12 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
   const reported = reports.map((count) => count > 0);
   const candidates = causes ? causeCandidates(pattern, reported) : [];
   const search = searchCauses({ pattern, readings, candidates, reported, refittedSds: PATTERN_SDS }, none);
-  const mixtures = cellMixtures(search.models);
+  const models = averagedModels(search.models);
+  const mixtures = cellMixtures(models);
   const means = mixtures.map((parts) => mixtureMoments(parts).mean);
   const places = testerPlaces(testers);
   const cells = cellFindings(pattern, cellEstimates(call, { mixtures, reports, search }));
-  const carriers = cellCarriers({ pattern, models: search.models, places, cells });
+  const carriers = cellCarriers({ pattern, models, places, cells });
   return {
     cells: cells.map((cell, index) => (isBeyond(cell.verdict) ? { ...cell, restsOn: carriers[index] ?? [] } : cell)),
     causes: causeFindings(

@@ -29,6 +29,7 @@ export { cellSensitivities } from "./causes/cell-sensitivities";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export type { Carrier } from "./gaps-output";
+export { isSettled } from "./verdict";
 export { estimateGaps } from "./estimate-gaps";
 export { estimateInputs, type InputEstimate } from "./estimate-inputs";
 export { gapReadings } from "./model/gap-readings";

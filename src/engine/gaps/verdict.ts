@@ -23,6 +23,11 @@ export function verdictOf({
   return Math.abs(gap) > tolerance ? "leaning" : "unsettled";
 }
 
+/** Whether a verdict is certain enough, either way. */
+export function isSettled(verdict: Verdict | null): boolean {
+  return verdict === "off" || verdict === "holds";
+}
+
 /** Whether a verdict says that the cell is, or probably is, different from the pattern. */
 export function isBeyond(verdict: Verdict | null): boolean {
   return verdict === "off" || verdict === "leaning";

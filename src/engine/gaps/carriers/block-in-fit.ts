@@ -9,7 +9,7 @@ import {
   type CellsWithout,
   type GroupPosterior,
 } from "../../variance-components";
-import type { BlockMistakes, TesterBlock } from "../mistakes/mistakes";
+import type { BlockMistakes } from "../mistakes/mistakes";
 import type { GapFit } from "../model/fit-gap-surface";
 import { SD_INDEX } from "../model/gap-sds";
 
@@ -20,14 +20,14 @@ export interface OpenedFit {
   readonly buffers: ReturnType<typeof buffersFor>;
 }
 
-export function openFit(fit: GapFit): OpenedFit {
+/** @param groups posterior of its cells, if the caller has it already. */
+export function openFit(fit: GapFit, groups = surfacePosterior(fit.solution).groups): OpenedFit {
   const blocks = fit.readings.groups.flatMap((group) => group.blocks);
-  return { fit, groups: surfacePosterior(fit.solution).groups, buffers: buffersFor(blocks) };
+  return { fit, groups, buffers: buffersFor(blocks) };
 }
 
 /** One tester's block in a fit. */
 export interface BlockInFit {
-  readonly block: TesterBlock;
   readonly posterior: GroupPosterior;
   readonly mistakes: BlockMistakes;
   readonly inAll: BlockInAll;
@@ -40,7 +40,7 @@ export function blockInFit({ fit, groups, buffers }: OpenedFit, s: number, b: nu
   const mistakes = fit.mistakes[s]?.[b];
   if (block === undefined || posterior === undefined || mistakes === undefined) return null;
   const inAll = blockInAll({ block, residualSd: SD_INDEX.residual, sds: fit.sds, buffers, posterior });
-  return { block, posterior, mistakes, inAll };
+  return { posterior, mistakes, inAll };
 }
 
 /** The size's cells without the tester, or without one reading; with the log density of what was left out, mistakes allowed for. */

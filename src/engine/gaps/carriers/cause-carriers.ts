@@ -1,7 +1,7 @@
 import type { PatternDocument } from "../../pattern";
 import { leastEvidence, type CauseSearch } from "../causes/search-causes";
 import type { Carrier } from "../gaps-output";
-import { blockInFit, leaveOut, openFit, type OpenedFit } from "./block-in-fit";
+import { blockInFit, leaveOut, openFit, type BlockInFit } from "./block-in-fit";
 import type { TesterPlace } from "../model/tester-places";
 import { carrierOf } from "./carrier";
 
@@ -20,21 +20,14 @@ export function causeCarriers(
   return search.found.map(({ evidence, without }, index) => {
     const others = openFit(without);
     return places.flatMap((place) => {
-      const stands = (row: number | null) => evidence - evidenceOf({ all, others }, place, row) > leastEvidence(index);
-      return carrierOf(pattern, place, stands);
+      const [withCause, withoutCause] = [all, others].map((opened) => blockInFit(opened, place.size, place.block));
+      // What their readings, or one of them, add to the log likelihood with the cause more than without it.
+      const addedBy = (row: number | null) => logDensityOf(withCause, row) - logDensityOf(withoutCause, row);
+      return carrierOf(pattern, place, (row) => evidence - addedBy(row) > leastEvidence(index));
     });
   });
 }
 
-/** What a tester's readings, or one of them, add to the log likelihood with the cause more than without it. */
-function evidenceOf(
-  { all, others }: { all: OpenedFit; others: OpenedFit },
-  { size, block }: TesterPlace,
-  row: number | null,
-): number {
-  const [withCause, withoutCause] = [all, others].map((opened) => {
-    const found = blockInFit(opened, size, block);
-    return found && leaveOut(found, row);
-  });
-  return (withCause?.logDensity ?? 0) - (withoutCause?.logDensity ?? 0);
+function logDensityOf(block: BlockInFit | null | undefined, row: number | null): number {
+  return (block && leaveOut(block, row))?.logDensity ?? 0;
 }

@@ -1,10 +1,9 @@
 import { at } from "../../linear-algebra";
 import type { PatternDocument } from "../../pattern";
-import type { WeightedModel } from "../causes/search-causes";
 import { chanceBeyondOne } from "../cell-findings";
 import type { Carrier, Cell } from "../gaps-output";
-import { averagedModels } from "../model/cell-mixtures";
-import { mixtureMoments, type MixturePart } from "../model/mixture";
+import type { AveragedModel } from "../model/cell-mixtures";
+import { mixtureMoments, weightsOf, type MixturePart } from "../model/mixture";
 import { isBeyond, verdictOf } from "../verdict";
 import { blockInFit, leaveOut, openFit, type BlockInFit } from "./block-in-fit";
 import type { TesterPlace } from "../model/tester-places";
@@ -21,7 +20,7 @@ import { carrierOf } from "./carrier";
  */
 export function cellCarriers(given: {
   readonly pattern: PatternDocument;
-  readonly models: readonly WeightedModel[];
+  readonly models: readonly AveragedModel[];
   readonly places: readonly TesterPlace[];
   readonly cells: readonly Pick<Cell, "verdict">[];
 }): readonly (readonly Carrier[])[] {
@@ -30,7 +29,7 @@ export function cellCarriers(given: {
   const beyond = cells.map(({ verdict }) => isBeyond(verdict));
   const carriers: Carrier[][] = cells.map(() => []);
   if (!beyond.includes(true)) return carriers;
-  const models = averagedModels(given.models).map(({ fit, weight }) => ({ opened: openFit(fit), weight }));
+  const models = given.models.map(({ fit, groups, weight }) => ({ opened: openFit(fit, groups), weight }));
   for (const place of places) {
     const flagged = pattern.measurements.flatMap((_, p) => (beyond[place.size * count + p] === true ? [p] : []));
     if (flagged.length === 0) continue;
@@ -58,10 +57,8 @@ function mixturesOf(blocks: readonly { block: BlockInFit; weight: number }[], ro
     const left = leaveOut(block, row);
     return left === null ? [] : [{ ...left, logWeight: Math.log(weight) - left.logDensity }];
   });
-  const best = Math.max(...without.map(({ logWeight }) => logWeight));
-  const shares = without.map(({ logWeight }) => Math.exp(logWeight - best));
-  const total = shares.reduce((sum, share) => sum + share, 0);
-  return without.map(({ mean, variances }, model) => ({ weight: (shares[model] ?? 0) / total, mean, variances }));
+  const weights = weightsOf(without.map(({ logWeight }) => logWeight));
+  return without.map(({ mean, variances }, model) => ({ weight: weights[model] ?? 0, mean, variances }));
 }
 
 function verdictIn(mixtures: readonly WeightedWithout[], cell: number) {

@@ -2,7 +2,7 @@ import type { PatternDocument } from "../../pattern";
 import { fitGapSurface, type GapFit } from "../model/fit-gap-surface";
 import type { TesterReadings } from "../mistakes/mistakes";
 import { gapSurface } from "../model/gap-surface";
-import { gatherInformation, solveSurface, type SurfaceSolution } from "../../variance-components";
+import { gatherInformation, solveSurface, type Information, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 import { scoreCandidate } from "./score-candidate";
 import { areTied } from "./are-tied";
@@ -50,7 +50,8 @@ const MAX_SCORE_DEFICIT = 8;
  * @see docs/method.md#causes.
  */
 export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
-  const solutions = [base.fit.solution, ...withoutMistakes(task, base)];
+  const atFaceValue = gatherInformation(task.readings, base.fit.sds);
+  const solutions = [base.fit.solution, ...withoutMistakes(task, base, atFaceValue)];
   const scored = task.candidates
     .filter((candidate) => !base.causes.some((cause) => areTied(cause, candidate, task.reported)))
     .map((candidate) => ({
@@ -59,19 +60,23 @@ export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
     }))
     .toSorted(byEvidence);
   return tieGroups(task, scored)
-    .map((group) => refit(task, base, group))
+    .map((group) => refit({ ...task, gathered: atFaceValue }, base, group))
     .toSorted(byEvidence);
 }
 
 /** What looks like a mistake without a candidate may be what speaks for it: the readings at face value, where any is doubted. */
-function withoutMistakes({ pattern, readings }: CauseTask, { causes, fit }: CausedFit): SurfaceSolution[] {
+function withoutMistakes(
+  { pattern }: CauseTask,
+  { causes, fit }: CausedFit,
+  atFaceValue: Information,
+): SurfaceSolution[] {
   const isDoubted = fit.mistakes.some((blocks) =>
     blocks.some(({ tester, readings: chances, swatches }) =>
       [tester, ...chances, ...swatches].some((chance) => chance >= DOUBTED_CHANCE),
     ),
   );
   if (!isDoubted) return [];
-  const solution = solveSurface(gapSurface(pattern, causes), gatherInformation(readings, fit.sds), fit.sds);
+  const solution = solveSurface(gapSurface(pattern, causes), atFaceValue, fit.sds);
   return solution === null ? [] : [solution];
 }
 
@@ -99,7 +104,7 @@ function tieGroups(
 }
 
 function refit(
-  task: CauseTask,
+  task: CauseTask & { readonly gathered: Information },
   base: CausedFit,
   [first, ...others]: readonly [ScoredCandidate, ...ScoredCandidate[]],
 ): Trial {

@@ -23,13 +23,21 @@ export function twoErrors({ missed, predictedVariance, honestVariance, wrongVari
   const wrong = predictedVariance + wrongVariance;
   const logHonest = Math.log1p(-prior) + logNormal(missed, honest);
   const logWrong = Math.log(prior) + logNormal(missed, wrong);
-  const chance = 1 / (1 + Math.exp(logHonest - logWrong));
+  const { chance, logDensity } = eitherOf(logHonest, logWrong);
   const precision = (1 - chance) / honest + chance / wrong;
   if (!Number.isFinite(1 / precision)) return { chance: 0, variance: honestVariance, logDensity: 0 };
+  return { chance, variance: Math.max(honestVariance, 1 / precision - predictedVariance), logDensity };
+}
+
+/**
+ * Of two explanations, each with the log of its share times its density.
+ *
+ * @returns the chance of the second, and the log density under both together.
+ */
+export function eitherOf(logFirst: number, logSecond: number) {
   return {
-    chance,
-    variance: Math.max(honestVariance, 1 / precision - predictedVariance),
-    logDensity: Math.max(logHonest, logWrong) + Math.log1p(Math.exp(-Math.abs(logHonest - logWrong))),
+    chance: 1 / (1 + Math.exp(logFirst - logSecond)),
+    logDensity: Math.max(logFirst, logSecond) + Math.log1p(Math.exp(-Math.abs(logFirst - logSecond))),
   };
 }
 

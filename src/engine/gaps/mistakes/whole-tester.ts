@@ -1,6 +1,7 @@
 import { at, cholesky, logDeterminant, solveLower } from "../../linear-algebra";
 import type { BlockInAll } from "../../variance-components";
 import type { BlockMistakes, TesterBlock } from "./mistakes";
+import { eitherOf } from "./two-errors";
 
 /** Mean square of a tester's standardised misses from which the whole tester is looked at; honest ones have 1. */
 const SUSPICIOUS_SQUARE = 1.5;
@@ -22,15 +23,16 @@ interface OneTester {
 export function wholeTester(given: OneTester): BlockMistakes {
   const { block, seen, inAll, honest, share, residualVariance: residual } = given;
   const sound = { ...honest, logCorrection: honest.logCorrection + Math.log1p(-share) };
+  if (!isSuspicious(given)) return sound;
   const apart = leftOut(inAll);
-  if (apart === null || !isSuspicious(given)) return sound;
+  if (apart === null) return sound;
   const asSeen = logDensityOf(apart, () => 0);
   const wrongVariance = (row: number) => at(block.knownVariances, row) + residual + at(block.wrongTesterVariances, row);
   const wrong = logDensityOf(apart, (row) => wrongVariance(row) - at(seen.knownVariances, row) - residual);
   if (asSeen === null || wrong === null) return sound;
   const logHonest = asSeen + sound.logCorrection;
   const logWrong = Math.log(share) + wrong;
-  const chance = 1 / (1 + Math.exp(logHonest - logWrong));
+  const { chance, logDensity } = eitherOf(logHonest, logWrong);
   if (chance < HONEST_TESTER) return sound;
   const readingVariances = honest.readingVariances.map((more, row) => {
     const honestVariance = at(block.knownVariances, row) + residual;
@@ -43,7 +45,7 @@ export function wholeTester(given: OneTester): BlockMistakes {
     tester: chance,
     readingVariances: readingVariances.map((more) => Math.max(0, more)),
     effectVariances: honest.effectVariances.map((more) => (1 - chance) * more),
-    logCorrection: Math.max(logHonest, logWrong) + Math.log1p(Math.exp(-Math.abs(logHonest - logWrong))) - asSeen,
+    logCorrection: logDensity - asSeen,
   };
 }
 

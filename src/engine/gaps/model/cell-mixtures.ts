@@ -1,18 +1,28 @@
-import { surfacePosterior } from "../../variance-components";
+import { surfacePosterior, type GroupPosterior } from "../../variance-components";
 import type { WeightedModel } from "../causes/search-causes";
-import type { MixturePart } from "./mixture";
+import type { GapFit } from "./fit-gap-surface";
+import { weightsOf, type MixturePart } from "./mixture";
 
 /** Models with a smaller weight, relative to the best, do not change any displayed number. */
 const MIN_SHARE = 1e-3;
 
+/** A model that counts, with the posterior of its cells. */
+export interface AveragedModel {
+  readonly fit: GapFit;
+  readonly groups: readonly GroupPosterior[];
+  readonly weight: number;
+}
+
 /** The models that count, with weights that add up to 1. */
-export function averagedModels(models: readonly WeightedModel[]) {
-  const best = Math.max(...models.map(({ logWeight }) => logWeight));
-  const weighted = models
-    .map(({ fit, logWeight }) => ({ fit, share: Math.exp(logWeight - best) }))
-    .filter(({ share }) => share >= MIN_SHARE);
-  const total = weighted.reduce((sum, { share }) => sum + share, 0);
-  return weighted.map(({ fit, share }) => ({ fit, weight: share / total }));
+export function averagedModels(models: readonly WeightedModel[]): AveragedModel[] {
+  const weights = weightsOf(
+    models.map(({ logWeight }) => logWeight),
+    MIN_SHARE,
+  );
+  return models.flatMap(({ fit }, index) => {
+    const weight = weights[index] ?? 0;
+    return weight === 0 ? [] : [{ fit, groups: surfacePosterior(fit.solution).groups, weight }];
+  });
 }
 
 /**
@@ -21,11 +31,11 @@ export function averagedModels(models: readonly WeightedModel[]) {
  * @returns parts of cell (size s, measurement p) at `s * measurements + p`; weights add up to 1.
  * @see docs/method.md#averaging-over-causes.
  */
-export function cellMixtures(models: readonly WeightedModel[]): MixturePart[][] {
+export function cellMixtures(models: readonly AveragedModel[]): MixturePart[][] {
   const mixtures: MixturePart[][] = [];
-  for (const { fit, weight } of averagedModels(models)) {
+  for (const { groups, weight } of models) {
     let cell = 0;
-    for (const { mean, covariance } of surfacePosterior(fit.solution).groups) {
+    for (const { mean, covariance } of groups) {
       mean.forEach((value, index) => {
         const variance = covariance[index * mean.length + index] ?? Number.NaN;
         (mixtures[cell] ??= []).push({ weight, mean: value, sd: Math.sqrt(variance) });

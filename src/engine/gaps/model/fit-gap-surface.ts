@@ -1,6 +1,6 @@
 import { at } from "../../linear-algebra";
 import type { PatternDocument } from "../../pattern";
-import { fitVarianceComponents, type VarianceFit } from "../../variance-components";
+import { fitVarianceComponents, type Information, type VarianceFit } from "../../variance-components";
 import type { Candidate } from "../causes/candidate";
 import { findMistakes, type MistakeShares } from "../mistakes/find-mistakes";
 import { MISTAKE_PRIORS, type MistakePrior } from "../mistakes/mistake-priors";
@@ -26,6 +26,7 @@ export interface GapFit extends VarianceFit {
  * tester a mistake with some chance.
  *
  * @param warmStart a fit to the same readings, from which the search starts; the usual values where left out.
+ * @param gathered information of the readings at face value at the warm start's standard deviations, if already known.
  * @param fittedSds which standard deviations are fitted; all where left out.
  * @param shares chance of a mistake of each kind; estimated where left out.
  * @returns the fit; its `objective` is that of the model with mistakes.
@@ -36,21 +37,22 @@ export function fitGapSurface(given: {
   readonly readings: TesterReadings;
   readonly causes: readonly Candidate[];
   readonly warmStart?: VarianceFit;
-  readonly mistakes?: Mistakes;
+  readonly gathered?: Information;
   readonly fittedSds?: readonly number[];
   readonly shares?: MistakeShares;
 }): GapFit {
   const { readings: honest } = given;
   const surface = gapSurface(given.pattern, given.causes);
-  let mistakes = given.mistakes ?? noMistakes(honest);
+  let mistakes = noMistakes(honest);
   let shares = given.shares ?? expectedShares(honest, mistakes);
-  let warmStart = given.warmStart;
+  let { warmStart, gathered } = given;
   for (let round = 1; ; round += 1) {
     const readings = withMistakes(honest, mistakes);
     const fit = fitVarianceComponents({
       readings,
       surface,
       start: warmStart?.sds ?? START_SDS,
+      gathered,
       priors: GAP_PRIORS,
       free: given.fittedSds,
     });
@@ -60,6 +62,7 @@ export function fitGapSurface(given: {
     mistakes = found.mistakes;
     if (given.shares === undefined) shares = expectedShares(honest, mistakes);
     warmStart = fit;
+    gathered = undefined;
   }
 }
 

@@ -12,6 +12,20 @@ const MAX_STEPS = 60;
 /** Convergence tolerance relative to the bracket's width. */
 const MIN_STEP = 1e-13;
 
+/**
+ * Weights that add up to 1.
+ *
+ * @param logWeights their logs, up to a constant; at least one of them finite.
+ * @param leastShare of the largest weight: smaller ones are 0.
+ */
+export function weightsOf(logWeights: readonly number[], leastShare = 0): number[] {
+  const best = Math.max(...logWeights);
+  const shares = logWeights.map((logWeight) => Math.exp(logWeight - best));
+  const kept = shares.map((share) => (share >= leastShare ? share : 0));
+  const total = kept.reduce((sum, share) => sum + share, 0);
+  return kept.map((share) => share / total);
+}
+
 /** Chance that the value is at most `bound`. Weights add up to 1. */
 export function mixtureChance(parts: readonly MixturePart[], bound: number): number {
   let chance = 0;

@@ -9,7 +9,7 @@ const USUAL_MISSING = 0.05;
 const PRIOR_WEIGHT = 4;
 
 /** What may be expected of a tester who has not reported yet. */
-interface NextTester {
+export interface NextTester {
   /** Chance that a measurement is taken and counts. */
   readonly chanceReported: number;
   /** Chance that a fabric has no swatch. */

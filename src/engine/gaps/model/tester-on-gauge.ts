@@ -11,30 +11,26 @@ import {
 import { gatherInformation, type Block } from "../../variance-components";
 import { directionEffects, type TesterGap } from "./gap-readings";
 import { SD_INDEX } from "./gap-sds";
+import type { NextTester } from "./next-tester";
 
 const SWATCH_CM = 10;
-
-interface NextTester {
-  /** Of the gap model. */
-  readonly sds: Float64Array;
-  /** Chance that they make no swatch; 0 where left out. */
-  readonly chanceWithoutSwatch?: number;
-  /** By fabric, the uncertainty of a gauge without a swatch. */
-  readonly gaugeSpreads?: ReadonlyMap<string, GaugeUncertainty>;
-}
 
 /**
  * Information that one more tester of a size adds about its cells if they take all measurements: on gauge, with a swatch
  * counted in whole stitches over ten centimetres, or without one, each as often as the chance says.
  *
+ * @param sds of the gap model.
  * @returns precision matrix of the size's cells in tolerances, measurement i and j at `i * measurements + j`.
  */
-export function testerInformation(pattern: PatternDocument, size: Size, next: NextTester): Float64Array {
-  const { chanceWithoutSwatch: share = 0, gaugeSpreads } = next;
+export function testerInformation(
+  pattern: PatternDocument,
+  size: Size,
+  given: Pick<NextTester, "chanceWithoutSwatch" | "gaugeSpreads"> & { readonly sds: Float64Array },
+): Float64Array {
+  const { chanceWithoutSwatch: share, gaugeSpreads, sds } = given;
   const index = indexPattern(pattern);
-  const withSwatch = informationOf(index, blockOnGauge(index, size), next.sds);
-  if (share === 0 || gaugeSpreads === undefined) return withSwatch;
-  const without = informationOf(index, blockOnGauge(index, size, gaugeSpreads), next.sds);
+  const withSwatch = informationOf(index, blockOnGauge(index, size), sds);
+  const without = informationOf(index, blockOnGauge(index, size, gaugeSpreads), sds);
   return withSwatch.map((value, at) => (1 - share) * value + share * (without[at] ?? 0));
 }
 
