@@ -1,5 +1,5 @@
 import "server-only";
-import { CALL_FORMAT_2, type CallDocument, type Places } from "@/engine/pattern";
+import { CALL_FORMAT_2, type CallDocument } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { combinedCall } from "@/engine/revision";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
@@ -9,8 +9,10 @@ import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
-import { earlierCalls, placesOf } from "./earlier-calls-data";
+import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
+import { placesOfSizes } from "./places-computed";
+import { callPlaces } from "./places-data";
 import { readableCall } from "./readable-call";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 
@@ -30,6 +32,8 @@ export interface CurrentCall extends CallSummary {
   readonly isArchived: boolean;
   /** Made up for the demo. */
   readonly isDemo: boolean;
+  /** The reports of the test before it count in its results too. */
+  readonly countsEarlier: boolean;
 }
 
 export interface CallTester {
@@ -43,7 +47,8 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   const { callId, pattern } = access;
   const [call] = await database().$queryRaw<CurrentCall[]>`
     SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
-      call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+      call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo",
+      call.counts_earlier AND call.follows_id IS NOT NULL AS "countsEarlier", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
     FROM call
     JOIN pattern ON pattern.id = call.pattern_id
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
@@ -93,7 +98,7 @@ async function assembleCall(
   earlierId: Parameters<typeof earlierCalls>[2],
 ): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
-  const places = await placesOf(access, pattern, connection);
+  const places = placesOfSizes(await callPlaces(access, connection), pattern);
   const instructionErrors = await instructionErrorsOf(access, connection);
   const asked = { instructionErrors, idOf: ({ code }: { readonly code: string }) => code };
   const { reported, leftOut } = await reportedTesters(access, connection, asked);
@@ -143,10 +148,4 @@ export async function callDocument(access: CallAccess): Promise<CallDocument> {
     const { document } = await assembleCall(access, snapshot, ({ code }) => code);
     return document;
   });
-}
-
-/** Tester spots by size, as in the tester call. */
-export async function callPlaces(access: CallAccess): Promise<Places> {
-  const rows = await database().place.findMany({ where: { call: callScope(access) } });
-  return Object.fromEntries(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
 }

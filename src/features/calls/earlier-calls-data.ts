@@ -1,9 +1,11 @@
 import "server-only";
-import type { EarlierCall, PatternDocument, Places } from "@/engine/pattern";
+import type { EarlierCall } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { revisionById } from "@/features/patterns/data";
 import type { Connection } from "@/server/transaction";
-import { callScope, countedCalls, type CallAccess } from "./access";
+import { countedCalls, type CallAccess } from "./access";
+import { placesOfSizes } from "./places-computed";
+import { callPlaces } from "./places-data";
 import { readableCall } from "./readable-call";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 
@@ -27,25 +29,14 @@ export async function earlierCalls(
     instructionErrors.push(...(await instructionErrorsOf(earlier, connection)));
     const { reported, leftOut: unread } = await reportedTesters(earlier, connection, { instructionErrors, idOf });
     leftOut.push(...unread);
+    const bySize = await callPlaces(earlier, connection);
     for (const revisionId of new Set(reported.map((report) => report.revisionId))) {
       const { document: pattern } = await revisionById(access.pattern, revisionId, connection);
       const testers = reported.flatMap((report) => (report.revisionId === revisionId ? [report.tester] : []));
-      const places = await placesOf(earlier, pattern, connection);
-      const read = readableCall({ pattern, places }, { testers, leftOut: [] });
+      const read = readableCall({ pattern, places: placesOfSizes(bySize, pattern) }, { testers, leftOut: [] });
       calls.push(read.document);
       leftOut.push(...read.leftOut);
     }
   }
   return { calls, leftOut };
-}
-
-/** A call's places for the sizes of a pattern, none where it has none. */
-export async function placesOf(
-  access: CallAccess,
-  { sizes }: Pick<PatternDocument, "sizes">,
-  connection: Connection,
-): Promise<Places> {
-  const rows = await connection.place.findMany({ where: { call: callScope(access) } });
-  const bySize = new Map(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
-  return Object.fromEntries(sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }]));
 }

@@ -56,7 +56,10 @@ export async function loadResults<Shape extends z.ZodRawShape>(
   const of =
     stored.revisionId === revision.revisionId ? revision : await revisionById(access.pattern, stored.revisionId);
   const results = { ...stored, ...parts, pattern: of.document, revisionNumber: of.number };
-  const [leftOut, earlier] = await Promise.all([namedLeftOut(access, stored), earlierReports(access, stored)]);
+  const [leftOut, earlier] = await Promise.all([
+    namedLeftOut(access, stored),
+    call.countsEarlier ? earlierReports(access, stored) : [],
+  ]);
   return { progress, results, leftOut, earlier };
 }
 

@@ -3,7 +3,7 @@ import { CallOverview } from "@/features/calls/components/call-overview";
 import { CallPage } from "@/features/calls/components/call-page";
 import { CallStandingSection } from "@/features/calls/components/call-standing-section";
 import { callPageHref } from "@/features/calls/call-pages";
-import { callPlaces } from "@/features/calls/data";
+import { callPlaces } from "@/features/calls/places-data";
 import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";

@@ -8,6 +8,10 @@ export const APPLICANT_KINDS = ["application-received", "no-place"] as const;
 
 export type ApplicantKind = (typeof APPLICANT_KINDS)[number];
 
+export function isToApplicants(kind: string): kind is ApplicantKind {
+  return APPLICANT_KINDS.some((each) => each === kind);
+}
+
 /** A kind of mail as an applicant gets it in Sizewright's words. */
 export function originalForApplicant(kind: ApplicantKind, applicant: MailedApplicant): MessageWords {
   return kind === "no-place" ? noSpotContent(applicant) : receivedContent(applicant);

@@ -6,7 +6,7 @@ import { mostTesters } from "@/engine/places";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
-import { placesOf } from "@/features/recruiting/listing/data";
+import { placesBySize } from "@/features/calls/places-computed";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { latestRevision, newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
@@ -100,7 +100,7 @@ export async function sizesTaken(connection: Connection, call: Prisma.CallWhereI
     where: { call, ...takesPlace(new Date()) },
     select: { size: true },
   });
-  return { places: placesOf(places), testers: testers.map(({ size }) => size) };
+  return { places: placesBySize(places), testers: testers.map(({ size }) => size) };
 }
 
 /** A size with the testers that it has, those who would come, and the most that it may have. */

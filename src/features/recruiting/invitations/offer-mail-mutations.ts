@@ -2,8 +2,7 @@ import "server-only";
 import { isMailOn } from "@/features/mail/mail-status";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
-import { changedMessage } from "../own-words/changed-message-computed";
-import { messageChange, testerValues } from "../own-words/own-words-data";
+import { inDesignersWords } from "../own-words/own-words-data";
 import { offerContent } from "./offer-computed";
 import { writeToTesters } from "./tester-mail-mutations";
 
@@ -15,9 +14,6 @@ import { writeToTesters } from "./tester-mail-mutations";
 export async function writeOffers(connection: Connection, testers: Prisma.TesterWhereInput): Promise<void> {
   if (!isMailOn()) return;
   const kind = "place-offered";
-  const change = await messageChange(connection, { kind, call: { testers: { some: testers } } });
-  await writeToTesters(connection, {
-    ...{ kind, testers },
-    content: (tester) => changedMessage(offerContent(tester), { change, values: testerValues(tester) }),
-  });
+  const content = await inDesignersWords(connection, { kind, testers, content: offerContent });
+  await writeToTesters(connection, { kind, testers, content });
 }

@@ -2,6 +2,7 @@ import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { piecesWords } from "@/features/calls/pieces-computed";
+import { placesBySize } from "@/features/calls/places-computed";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { designerOfPattern, newestDocument, storedPattern } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
@@ -111,7 +112,7 @@ export async function readPublished(published: PublishedCall): Promise<Published
     title: row.title,
     ...ownerOf(row.pattern),
     ...{ pattern, pieces: piecesWords(pattern, row.pieces) },
-    places: placesOf(row.places),
+    places: placesBySize(row.places),
     taking: takingNow(listing, { isClosed: row.status === "closed", applications: row._count.applications }),
   };
 }
@@ -161,12 +162,6 @@ const publishedSelect = {
   },
   _count: { select: { applications: { where: { withdrawnAt: null } } } },
 } as const;
-
-export function placesOf(
-  rows: readonly { readonly size: string; readonly least: number; readonly wanted: number; readonly most: number }[],
-): Places {
-  return Object.fromEntries(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
-}
 
 interface ListingRow {
   readonly version: number;

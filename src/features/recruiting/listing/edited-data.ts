@@ -1,8 +1,9 @@
 import "server-only";
+import { placesBySize } from "@/features/calls/places-computed";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { listingSelect, ownerOf, patternOwnerSelect, placesOf, toListing, type Agreement } from "./data";
+import { listingSelect, ownerOf, patternOwnerSelect, toListing, type Agreement } from "./data";
 import { listingDraftSchema, type TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";
 
@@ -26,7 +27,7 @@ export async function editedListing(access: CallAccess): Promise<EditedListing |
   const { version, publishedAt, document } = row.listing;
   if (publishedAt === null) return { version, publishedAt, typed: listingDraftSchema.parse(document).typed };
   const published = toListing(row.listing);
-  const places = placesOf(row.places);
+  const places = placesBySize(row.places);
   const agreement = published.document.agreementText ?? published.agreement.text;
   const typed = typedListing({ ...published, title: row.title, places, agreement });
   return { version, publishedAt, typed };

@@ -1,9 +1,10 @@
 import "server-only";
+import type { MessageWords } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
 import { untilWords } from "@/ui/moment-copy";
 import type { MailedTester } from "../invitations/mailed-tester-data";
-import type { MessageChange } from "./changed-message-computed";
+import { changedMessage, type MessageChange } from "./changed-message-computed";
 import type { FieldValues } from "./message-fields-computed";
 
 export interface VersionedChange extends MessageChange {
@@ -30,6 +31,24 @@ export async function messageChange(
 ): Promise<MessageChange | undefined> {
   const row = await connection.callMessage.findFirst({ where: of });
   return row === null ? undefined : toChange(row);
+}
+
+/**
+ * What a kind of mail says to each of some testers of one call, as their designers changed it; null where it is switched off.
+ *
+ * @param content in Sizewright's words.
+ */
+export async function inDesignersWords(
+  connection: Connection,
+  mail: {
+    readonly kind: string;
+    readonly testers: Prisma.TesterWhereInput;
+    readonly content: (tester: MailedTester) => MessageWords;
+  },
+): Promise<(tester: MailedTester) => MessageWords | null> {
+  const { kind, testers, content } = mail;
+  const change = await messageChange(connection, { kind, call: { testers: { some: testers } } });
+  return (tester) => changedMessage(content(tester), { change, values: testerValues(tester) });
 }
 
 /** What is filled in for a tester. */

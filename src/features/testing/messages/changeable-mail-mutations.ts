@@ -3,12 +3,10 @@ import { isMailOn } from "@/features/mail/mail-status";
 import type { MessageKind, MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { inDesignersWords } from "@/features/recruiting/own-words/own-words-data";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
-import { fieldValues } from "../writing/recipients-data";
-import { changedMessage } from "@/features/recruiting/own-words/changed-message-computed";
 import type { ChangeableKind } from "./changeable-kinds";
-import { changeFor } from "./message-change-data";
 
 interface ChangeableMail {
   readonly kind: MessageKind;
@@ -27,9 +25,6 @@ export async function writeChangeable(
   { changedAs, content, ...mail }: ChangeableMail,
 ): Promise<void> {
   if (!isMailOn()) return;
-  const change = await changeFor(connection, { kind: changedAs, testers: mail.testers });
-  await writeToTesters(connection, {
-    ...mail,
-    content: (tester) => changedMessage(content(tester), { change, values: fieldValues(tester) }),
-  });
+  const changed = await inDesignersWords(connection, { kind: changedAs, testers: mail.testers, content });
+  await writeToTesters(connection, { ...mail, content: changed });
 }

@@ -1,16 +1,20 @@
 import "server-only";
 import type { CallAccess } from "@/features/calls/access";
 import { currentCall } from "@/features/calls/data";
-import { originalForApplicant, type ApplicantKind } from "@/features/recruiting/applications/applicant-words-computed";
+import {
+  isToApplicants,
+  originalForApplicant,
+  type ApplicantKind,
+} from "@/features/recruiting/applications/applicant-words-computed";
 import { shownApplicants } from "@/features/recruiting/applications/mailed-applicant-data";
-import { applicantValues } from "@/features/recruiting/own-words/own-words-data";
+import { applicantValues, type VersionedChange } from "@/features/recruiting/own-words/own-words-data";
 import { latestRevision } from "@/features/patterns/data";
 import { readAllWrittenTo, type WrittenTo } from "../writing/recipients-data";
 import type { MessageWords } from "@/features/mail/schema";
 import type { OwnWords } from "@/features/recruiting/own-words/changed-message-computed";
 import type { ChangeableKind } from "./changeable-kinds";
-import { readMessageChanges, UNCHANGED, type VersionedChange } from "./message-change-data";
-import { isToApplicants, originalMessage, originalWords } from "./original-words";
+import { readMessageChanges, UNCHANGED } from "./message-change-data";
+import { originalMessage, originalWords } from "./original-words";
 
 /** Somebody to whom a message is shown as they get it: a tester, or an applicant by their application. */
 export interface Previewed extends WrittenTo {

@@ -1,15 +1,20 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { mailedTesters } from "@/features/recruiting/invitations/mailed-tester-data";
-import { applicantValues } from "@/features/recruiting/own-words/own-words-data";
+import {
+  applicantValues,
+  testerValues,
+  toChange,
+  type VersionedChange,
+} from "@/features/recruiting/own-words/own-words-data";
+import { isToApplicants } from "@/features/recruiting/applications/applicant-words-computed";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { fieldFaults } from "@/features/recruiting/own-words/message-fields-computed";
-import { fieldValues, testersWrittenTo } from "../writing/recipients-data";
+import { testersWrittenTo } from "../writing/recipients-data";
 import type { OwnWords } from "@/features/recruiting/own-words/changed-message-computed";
 import { CHANGEABLE_MAIL, type ChangeableKind } from "./changeable-kinds";
-import { isToApplicants } from "./original-words";
-import { toChange, UNCHANGED, type VersionedChange } from "./message-change-data";
+import { UNCHANGED } from "./message-change-data";
 
 interface Changed {
   readonly kind: ChangeableKind;
@@ -53,7 +58,7 @@ export async function storeWords(access: CallAccess, changed: ChangedWords): Pro
 async function recipientsOf(transaction: Connection, access: CallAccess, kind: ChangeableKind) {
   if (isToApplicants(kind)) return [{ name: "applicants", values: applicantValues("") }];
   const testers = await mailedTesters(transaction, testersWrittenTo(access));
-  return testers.map(({ tester }) => ({ name: tester.name, values: fieldValues(tester) }));
+  return testers.map(({ tester }) => ({ name: tester.name, values: testerValues(tester) }));
 }
 
 /** Takes back a designer's own words; their note stays. @throws {AppError} "changed-meanwhile". */

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { useState } from "react";
-import { APPLICANT_KINDS } from "@/features/recruiting/applications/applicant-words-computed";
+import { isToApplicants } from "@/features/recruiting/applications/applicant-words-computed";
 import { Field, Select } from "@/ui/field";
 import { SayForm } from "../questions/components/say-form";
 import { fillFields, MESSAGE_FIELDS } from "@/features/recruiting/own-words/message-fields-computed";
@@ -24,7 +24,7 @@ interface MessageFormProps extends EditedMessage {
 export function MessageForm(props: MessageFormProps) {
   const { callId, kind, listHref, storageKey, change, original, testers } = props;
   const { subject, text } = change.words ?? original;
-  const isForApplicants = APPLICANT_KINDS.some((each) => each === kind);
+  const isForApplicants = isToApplicants(kind);
   return (
     <SayForm
       action={saveWords}

@@ -1,6 +1,6 @@
 import type { MessageWords } from "@/features/mail/schema";
 import {
-  APPLICANT_KINDS,
+  isToApplicants,
   originalForApplicant,
   type ApplicantKind,
 } from "@/features/recruiting/applications/applicant-words-computed";
@@ -14,10 +14,6 @@ import type { ChangeableKind } from "./changeable-kinds";
 
 /** Mail to testers, and not to applicants. */
 type TesterKind = Exclude<ChangeableKind, ApplicantKind>;
-
-export function isToApplicants(kind: ChangeableKind): kind is ApplicantKind {
-  return APPLICANT_KINDS.some((each) => each === kind);
-}
 
 /** A kind of mail as a tester gets it in Sizewright's words. */
 export function originalMessage(kind: TesterKind, tester: MailedTester): MessageWords {

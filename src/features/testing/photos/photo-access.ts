@@ -28,13 +28,13 @@ export async function photoAccess(photoId: string): Promise<PhotoAccess> {
   if (!z.uuid().safeParse(photoId).success) throw new AppError("not-found");
   const row = await database().photo.findUnique({
     where: { id: photoId },
-    select: { patternId: true, tester: { select: { id: true, callId: true } } },
+    select: { patternId: true, shownSince: true, tester: { select: { id: true, callId: true } } },
   });
   if (row?.patternId != null) return await samplePhotoAccess(photoId, row.patternId);
   if (row?.tester == null) throw new AppError("not-found");
   const { id: testerId, callId } = row.tester;
   const shown = shownPhotos({ calls: { some: PUBLISHED } });
-  if ((await database().photo.count({ where: { AND: [{ id: photoId }, shown] } })) > 0)
+  if (row.shownSince !== null && (await database().photo.count({ where: { AND: [{ id: photoId }, shown] } })) > 0)
     return { photoId, owner: shown, isPublic: false, seenBy: null } as PhotoAccess;
   const own = await testerAccess(testerId).catch(nullWhereNotFound);
   if (own !== null)

@@ -2,6 +2,7 @@ import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import type { PhotoUse, PhotoView } from "./photo-schema";
+import { isShowable } from "./shown-photo-data";
 
 export interface SheetPhoto {
   readonly photoId: string;
@@ -37,13 +38,12 @@ export async function readSheetPhotos(access: CallAccess, size?: string): Promis
   });
   return rows.flatMap(({ id, view, note, shownSince, tester }) => {
     if (tester === null) return [];
-    const { code, contact, photoConsents, isWornByChild } = tester;
-    const mayShow = view !== "problem" && !isWornByChild && photoConsents.some(({ use }) => use === "pattern_page");
+    const { code, contact, photoConsents } = tester;
     return {
       ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
       ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
       allowed: photoConsents.map(({ use }) => use),
-      isShown: mayShow ? shownSince !== null : null,
+      isShown: isShowable({ view, tester }) ? shownSince !== null : null,
     };
   });
 }

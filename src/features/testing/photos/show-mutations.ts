@@ -2,7 +2,7 @@ import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { ALLOWS_SHOWING } from "./shown-photo-data";
+import { SHOWABLE } from "./shown-photo-data";
 
 /**
  * Shows a tester's photo on the pattern's public page, or no more.
@@ -16,7 +16,7 @@ export async function showPhoto(
   const photo = { id: photoId, tester: { call: callEditScope(access) } };
   if ((await database().photo.count({ where: photo })) === 0) throw new AppError("not-found");
   const { count } = await database().photo.updateMany({
-    where: isShown ? { AND: [photo, { state: "ready", view: { not: "problem" }, tester: ALLOWS_SHOWING }] } : photo,
+    where: isShown ? { AND: [photo, SHOWABLE] } : photo,
     data: { shownSince: isShown ? new Date() : null },
   });
   if (count === 0)

@@ -4,7 +4,7 @@ import { patternScope } from "@/features/patterns/access";
 import { publishedScope, type PublishedCall } from "@/features/recruiting/listing/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import type { PhotoView } from "./photo-schema";
+import type { PhotoUse, PhotoView } from "./photo-schema";
 
 /** A tester's photo on the public page of a call of the pattern. */
 export interface ShownPhoto {
@@ -19,10 +19,26 @@ export interface ShownPhoto {
 const MOST_SHOWN = 24;
 
 /** Whose photos may be shown: who allows it, now, and makes the garment for no child. */
-export const ALLOWS_SHOWING = {
+const ALLOWS_SHOWING = {
   isWornByChild: false,
   photoConsents: { some: { use: "pattern_page" } },
 } satisfies Prisma.TesterWhereInput;
+
+/** Photos that the designer may choose to show, and of one that is ready the same in code. */
+export const SHOWABLE = {
+  state: "ready",
+  view: { not: "problem" },
+  tester: ALLOWS_SHOWING,
+} satisfies Prisma.PhotoWhereInput;
+
+interface ReadyPhoto {
+  readonly view: PhotoView;
+  readonly tester: { readonly isWornByChild: boolean; readonly photoConsents: readonly { readonly use: PhotoUse }[] };
+}
+
+export function isShowable({ view, tester: { isWornByChild, photoConsents } }: ReadyPhoto): boolean {
+  return view !== "problem" && !isWornByChild && photoConsents.some(({ use }) => use === "pattern_page");
+}
 
 /** Where clause of testers' photos that the designer shows of a pattern. */
 export function shownPhotos(pattern: Prisma.PatternWhereInput): Prisma.PhotoWhereInput {

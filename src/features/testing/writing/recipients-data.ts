@@ -68,5 +68,3 @@ function writtenTo({ row, tester }: AddressedTester): WrittenTo {
     values: testerValues(tester),
   };
 }
-
-export { testerValues as fieldValues };

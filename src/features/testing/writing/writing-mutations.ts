@@ -1,10 +1,11 @@
 import "server-only";
+import { testerValues } from "@/features/recruiting/own-words/own-words-data";
 import type { CallAccess } from "@/features/calls/access";
 import { mailedTesters } from "@/features/recruiting/invitations/mailed-tester-data";
 import { writeToMailedTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { inTransaction } from "@/server/transaction";
 import { fieldFaults, fillFields } from "@/features/recruiting/own-words/message-fields-computed";
-import { chosenTesters, fieldValues } from "./recipients-data";
+import { chosenTesters } from "./recipients-data";
 import type { WrittenMessage } from "./writing-schema";
 
 /**
@@ -19,7 +20,7 @@ export async function writeToChosen(
 ): Promise<Readonly<Partial<Record<"subject" | "text", string>>>> {
   return await inTransaction(async (transaction) => {
     const testers = await mailedTesters(transaction, chosenTesters(access, testerIds));
-    const recipients = testers.map(({ tester }) => ({ name: tester.name, values: fieldValues(tester) }));
+    const recipients = testers.map(({ tester }) => ({ name: tester.name, values: testerValues(tester) }));
     const [subjectFault] = fieldFaults(subject, recipients);
     const [textFault] = fieldFaults(text, recipients);
     if (subjectFault !== undefined || textFault !== undefined)
@@ -28,7 +29,7 @@ export async function writeToChosen(
       kind: "designer-wrote",
       key: formKey,
       content: (tester) => {
-        const filled = (typed: string) => fillFields(typed, fieldValues(tester));
+        const filled = (typed: string) => fillFields(typed, testerValues(tester));
         return {
           subject: filled(subject),
           parts: [{ text: filled(text) }, { link: "Open your test", to: tester.ownLink }],

@@ -3,7 +3,7 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { ShortStepList } from "@/features/calls/components/next-step-list";
-import { callPlaces } from "@/features/calls/data";
+import { callPlaces } from "@/features/calls/places-data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
 import { followedCall, testedRevision } from "@/features/testing/again/again-data";

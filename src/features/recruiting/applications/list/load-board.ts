@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
-import { callPlaces } from "@/features/calls/data";
+import { callPlaces } from "@/features/calls/places-data";
 import { readListing, type Listing } from "../../listing/data";
 import { wholeAddress } from "@/server/whole-address";
 import { AppError } from "@/server/errors";
