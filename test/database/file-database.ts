@@ -7,9 +7,10 @@ let own: CopiedDatabase;
 
 /** `pg` warns once a process of a query on a connection that is still busy, and will refuse it one day. */
 const warnings: string[] = [];
-process.on("warning", ({ name, message }) => {
+function keepWarning({ name, message }: Error): void {
   if (name === "DeprecationWarning" && message.includes("client.query()")) warnings.push(message);
-});
+}
+process.on("warning", keepWarning);
 
 // A file sets its own before its tests: what the file before it set is gone.
 for (const name of [
@@ -35,5 +36,6 @@ afterAll(async () => {
   globalThis.sizewrightDatabase = undefined;
   globalThis.sizewrightPool = undefined;
   await own.drop();
+  process.off("warning", keepWarning);
   expect(warnings).toEqual([]);
 });

@@ -22,6 +22,7 @@ function block(rows: readonly Row[], { sd, known = 0 }: { sd: number | null; kno
     values: Float64Array.from(rows, ({ value }) => value),
     cells: Int32Array.from(rows, ({ cell }) => cell),
     knownVariances: new Float64Array(rows.length).fill(known),
+    residualShares: new Float64Array(rows.length).fill(1),
     effects: sd === null ? [] : [{ weights: new Float64Array(rows.length).fill(1), knownVariance: 0, sd }],
   };
 }

@@ -6,6 +6,7 @@ import { seededRandom, type SeededRandom } from "../seeded-random";
 import {
   drawTruth,
   simulateCall,
+  type GarmentLength,
   type SimulatedCall,
   type TesterHabits,
   type PatternSds,
@@ -41,6 +42,8 @@ export interface PlantedCall {
   readonly entryErrors: readonly PlantedEntryError[];
   /** Readings that are wrong like no known entry error. */
   readonly mistakes: readonly PlantedMistake[];
+  /** Of all testers and measurements. */
+  readonly lengths: readonly GarmentLength[];
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;

@@ -6,3 +6,4 @@ export {
   studentTChance,
   studentTQuantile,
 } from "./distributions";
+export { NORMAL_NODES } from "./normal-nodes";

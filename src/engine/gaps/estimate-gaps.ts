@@ -1,14 +1,15 @@
-import type { CallDocument } from "../pattern";
+import type { CallDocument, PatternDocument } from "../pattern";
 import { surfacePosterior, type VarianceFit } from "../variance-components";
+import { nextQuestions } from "./asking/next-questions";
 import { causeCarriers } from "./carriers/cause-carriers";
 import { cellCarriers } from "./carriers/cell-carriers";
 import { causeCandidates } from "./causes/cause-candidates";
-import { searchCauses, type CauseSearch } from "./causes/search-causes";
+import { searchCauses } from "./causes/search-causes";
 import { causeFindings } from "./cause-findings";
 import { cellFindings, type CellEstimate } from "./cell-findings";
-import type { Cause, Cell, Variances } from "./gaps-output";
+import type { Cause, Cell, NextQuestion, Variances } from "./gaps-output";
 import { averagedModels, cellMixtures } from "./model/cell-mixtures";
-import { fitGapSurface } from "./model/fit-gap-surface";
+import { fitGapSurface, type GapFit } from "./model/fit-gap-surface";
 import { gapReadings, type TesterGaps } from "./model/gap-readings";
 import { SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
 import { mixtureMoments, type MixturePart } from "./model/mixture";
@@ -27,6 +28,8 @@ export interface GapEstimate {
   readonly drifts: ReadonlyMap<string, Drift>;
   /** By tester id, as drifts are. */
   readonly mistakes: ReadonlyMap<string, TesterMistakes>;
+  /** None unless causes were searched for. */
+  readonly askNext: readonly NextQuestion[];
   readonly variances: Variances;
   readonly status: "converged" | "stopped";
 }
@@ -50,7 +53,8 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
   const mixtures = cellMixtures(models);
   const means = mixtures.map((parts) => mixtureMoments(parts).mean);
   const places = testerPlaces(testers);
-  const cells = cellFindings(pattern, cellEstimates(call, { mixtures, reports, search }));
+  const ahead = lookAhead(call, search.fit);
+  const cells = cellFindings(pattern, cellEstimates(pattern, { mixtures, reports, ahead }));
   const carriers = cellCarriers({ pattern, models, places, cells });
   return {
     cells: cells.map((cell, index) => (isBeyond(cell.verdict) ? { ...cell, restsOn: carriers[index] ?? [] } : cell)),
@@ -71,6 +75,7 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
       ]),
     ),
     mistakes: testerMistakes(pattern, search.fit, places),
+    askNext: causes ? nextQuestions({ call, fit: search.fit, models, places, mixtures, cells, ahead }) : [],
     variances: variancesOf(search.fit),
     status: none.status === "converged" && search.fit.status === "converged" ? "converged" : "stopped",
   };
@@ -79,7 +84,7 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
 function reportsByCell({ pattern }: CallDocument, testers: readonly TesterGaps[]): number[] {
   const reports = new Array<number>(pattern.sizes.length * pattern.measurements.length).fill(0);
   for (const { size, gaps } of testers) {
-    for (const { measurement } of gaps) {
+    for (const measurement of new Set(gaps.map((gap) => gap.measurement))) {
       const cell = size * pattern.measurements.length + measurement;
       reports[cell] = (reports[cell] ?? 0) + 1;
     }
@@ -87,24 +92,33 @@ function reportsByCell({ pattern }: CallDocument, testers: readonly TesterGaps[]
   return reports;
 }
 
-function cellEstimates(
-  call: CallDocument,
-  given: { mixtures: readonly MixturePart[][]; reports: readonly number[]; search: CauseSearch },
-): CellEstimate[] {
-  const { pattern } = call;
-  const { mixtures, reports, search } = given;
+/** What the fit says of the cells, and what the next tester of each size may be expected to bring. */
+function lookAhead(call: CallDocument, fit: GapFit) {
   const next = nextTester(call);
-  const { groups } = surfacePosterior(search.fit.solution);
-  return pattern.sizes.flatMap((size, s) => {
-    const covariance = groups[s]?.covariance ?? new Float64Array();
-    const more = variancesWithMore(covariance, testerInformation(pattern, size, { sds: search.fit.sds, ...next }));
-    return pattern.measurements.map((_, p) => {
-      const cell = s * pattern.measurements.length + p;
+  const posterior = surfacePosterior(fit.solution);
+  const perTester = call.pattern.sizes.map((size) => testerInformation(call.pattern, size, { sds: fit.sds, ...next }));
+  return { posterior, perTester, chanceReported: next.chanceReported };
+}
+
+function cellEstimates(
+  { sizes, measurements }: PatternDocument,
+  given: {
+    mixtures: readonly MixturePart[][];
+    reports: readonly number[];
+    ahead: ReturnType<typeof lookAhead>;
+  },
+): CellEstimate[] {
+  const { mixtures, reports, ahead } = given;
+  return sizes.flatMap((_size, s) => {
+    const covariance = ahead.posterior.groups[s]?.covariance ?? new Float64Array();
+    const more = variancesWithMore(covariance, ahead.perTester[s] ?? new Float64Array());
+    return measurements.map((_, p) => {
+      const cell = s * measurements.length + p;
       return {
         parts: mixtures[cell] ?? [],
         reports: reports[cell] ?? 0,
         variancesWithMore: more.map((variances) => variances[p] ?? Number.NaN),
-        chanceReported: next.chanceReported,
+        chanceReported: ahead.chanceReported,
       };
     });
   });

@@ -6,6 +6,7 @@ import type {
   Cell,
   GapsOutput,
   GaugeFinding,
+  NextQuestion,
   Step,
   Outlier,
   Variances,
@@ -97,6 +98,15 @@ export const outlierSchema: z.ZodType<Outlier> = z.strictObject({
   chance: z.number().optional(),
 });
 
+export const nextQuestionSchema: z.ZodType<NextQuestion> = z.strictObject({
+  action: z.enum(["measure-again", "measure", "tester", "input"]),
+  tester: z.string().optional(),
+  measurement: z.string().optional(),
+  size: z.string().optional(),
+  input: z.strictObject({ kind: causeInputShape.kind, id: z.string() }).optional(),
+  settles: z.number(),
+});
+
 export const stepSchema: z.ZodType<Step> = z.strictObject({
   tester: z.string(),
   measurement: z.string(),
@@ -134,6 +144,7 @@ export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
     }),
   ),
   suspects: z.array(outlierSchema),
+  askNext: z.array(nextQuestionSchema),
   steps: z.array(stepSchema),
   variances: variancesSchema,
   status: searchStatusSchema,

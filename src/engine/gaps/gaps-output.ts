@@ -28,6 +28,18 @@ export interface Cell {
   readonly restsOn?: readonly Carrier[];
 }
 
+/** Something that could be asked of somebody, and what it would settle. */
+export interface NextQuestion {
+  /** Of a tester who has reported: to measure again, or what they left out; one more tester of a size; or an edging, measured itself. */
+  readonly action: "measure-again" | "measure" | "tester" | "input";
+  readonly tester?: string;
+  readonly measurement?: string;
+  readonly size?: string;
+  readonly input?: Pick<CauseInput, "kind" | "id">;
+  /** Expected number of cells whose verdict it settles. */
+  readonly settles: number;
+}
+
 type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
 
 /** Identifies one input of the pattern, with its size or direction where it has one. */
@@ -129,6 +141,8 @@ export interface GapsOutput {
   readonly gauge: readonly GaugeFinding[];
   readonly testers: readonly TesterFinding[];
   readonly suspects: readonly Outlier[];
+  /** Most useful first. */
+  readonly askNext: readonly NextQuestion[];
   readonly steps: readonly Step[];
   readonly variances: Variances;
   readonly status: "converged" | "stopped";

@@ -37,6 +37,7 @@ export function gapsOfScreened(
     gauge: gaugeFindings(call),
     testers: testerFindings(call, counted, estimate),
     suspects: likelyMistakes(call, suspects, estimate.mistakes),
+    askNext: estimate.askNext,
     steps: readingSteps(call, predictions),
     variances: estimate.variances,
     status: estimate.status,

@@ -6,6 +6,7 @@ export type {
   GapsOutput,
   GaugeFinding,
   EntryError,
+  NextQuestion,
   Step,
   Outlier,
   TesterFinding,
@@ -16,6 +17,7 @@ export {
   cellSchema,
   gapsOutputSchema,
   gaugeFindingShape,
+  nextQuestionSchema,
   rivalShape,
   searchStatusSchema,
   stepSchema,
@@ -34,6 +36,7 @@ export { estimateGaps } from "./estimate-gaps";
 export { estimateInputs, type InputEstimate } from "./estimate-inputs";
 export { gapReadings } from "./model/gap-readings";
 export { gapSurface } from "./model/gap-surface";
+export { TAPE_SHARE } from "./model/tester-block";
 export { flatInCentimetres, PLAUSIBLE_SCORE } from "./outliers/entry-errors";
 export { implausibleReadings } from "./outliers/implausible-readings";
 export { neighbourSizeOutlier } from "./outliers/neighbour-size-outlier";

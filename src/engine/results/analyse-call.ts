@@ -48,6 +48,7 @@ function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResu
     differences: {
       cells: [...output.cells],
       causes: namedCauses(call.pattern, output.causes),
+      askNext: [...output.askNext],
       testersBySize: call.pattern.sizes.map(({ id }) => call.testers.filter(({ size }) => size === id).length),
       status: output.status,
     },

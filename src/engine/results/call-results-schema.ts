@@ -3,6 +3,7 @@ import {
   causeShape,
   cellSchema,
   gaugeFindingShape,
+  nextQuestionSchema,
   rivalShape,
   searchStatusSchema,
   stepSchema,
@@ -37,6 +38,8 @@ const namedCauseSchema = z.strictObject({
 export const differencesSchema = z.strictObject({
   cells: z.array(cellSchema),
   causes: z.array(namedCauseSchema),
+  /** Most useful first; none in results of before. */
+  askNext: z.array(nextQuestionSchema).default([]),
   /** Testers with a report that was analysed, by size in the pattern's order. */
   testersBySize: z.array(z.int()),
   status: searchStatusSchema,

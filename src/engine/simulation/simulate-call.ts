@@ -1,6 +1,12 @@
 import { CALL_FORMAT, type CallDocument, type PatternDocument, type Places, type Tester } from "../pattern";
 import { seededRandom } from "../seeded-random";
-import { simulateTester, type TesterHabits, type PlantedEntryError, type PlantedMistake } from "./simulate-tester";
+import {
+  simulateTester,
+  type GarmentLength,
+  type PlantedEntryError,
+  type PlantedMistake,
+  type TesterHabits,
+} from "./simulate-tester";
 
 export interface SimulationChoices {
   /** The published pattern, which testers follow. */
@@ -22,6 +28,8 @@ export interface SimulatedCall {
   readonly entryErrors: readonly PlantedEntryError[];
   /** Readings that are wrong like no known entry error. */
   readonly mistakes: readonly PlantedMistake[];
+  /** Of all testers and measurements. */
+  readonly lengths: readonly GarmentLength[];
 }
 
 /**
@@ -36,17 +44,20 @@ export function simulateCall(choices: SimulationChoices): SimulatedCall {
   const testers: Tester[] = [];
   const entryErrors: PlantedEntryError[] = [];
   const mistakes: PlantedMistake[] = [];
+  const lengths: GarmentLength[] = [];
   for (const { id: size } of choices.pattern.sizes) {
     for (let made = 0; made < (choices.testers[size] ?? 0); made += 1) {
       const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}` }, random);
       testers.push(simulated.tester);
       entryErrors.push(...simulated.entryErrors);
       mistakes.push(...simulated.mistakes);
+      lengths.push(...simulated.lengths);
     }
   }
   return {
     call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers },
     entryErrors,
     mistakes,
+    lengths,
   };
 }

@@ -54,6 +54,15 @@ export interface PlantedMistake {
   readonly rightCm: number;
 }
 
+/** One measurement of a garment, whether or not it was sent. */
+export interface GarmentLength {
+  readonly tester: string;
+  readonly measurement: string;
+  readonly garmentCm: number;
+  /** As the tester reads it where nothing goes wrong; not rounded. */
+  readonly readCm: number;
+}
+
 export interface PlantedEntryError {
   readonly tester: string;
   readonly measurement: string;
@@ -73,7 +82,12 @@ interface TesterChoices {
 export function simulateTester(
   choices: TesterChoices,
   random: SeededRandom,
-): { tester: Tester; entryErrors: readonly PlantedEntryError[]; mistakes: readonly PlantedMistake[] } {
+): {
+  tester: Tester;
+  entryErrors: readonly PlantedEntryError[];
+  mistakes: readonly PlantedMistake[];
+  lengths: readonly GarmentLength[];
+} {
   const { pattern, habits, size, id } = choices;
   const gauges = new Map(pattern.fabrics.map((fabric) => [fabric.id, drawGauge(statedGauge(fabric), habits, random)]));
   const swatches = pattern.fabrics.flatMap((fabric): Swatch[] => {
@@ -83,11 +97,11 @@ export function simulateTester(
   });
   const blocked = drawBlocking(habits, { gauges, swatches }, random);
   const ratioOf = (fabric: string) => habits.yarnRatioOf?.get(fabric) ?? habits.yarnRatio;
-  const { readings, entryErrors, mistakes } = drawReadings(choices, blocked, random);
+  const { readings, ...planted } = drawReadings(choices, blocked, random);
   const yarn = simulateYarn({ pattern, size, gauges, ratioOf, spread: habits.yarnSpread }, random);
   const worked = gradedCounts(pattern, size);
   const tester = { id, size, swatches: blocked.swatches, ...blocked.told, worked, readings, yarn };
-  return { tester, entryErrors, mistakes };
+  return { tester, ...planted };
 }
 
 function drawGauge(stated: Gauge, { gaugeSpread, looseness = 0 }: TesterHabits, random: SeededRandom): Gauge {
@@ -109,6 +123,7 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
   const readings: Reading[] = [];
   const entryErrors: PlantedEntryError[] = [];
   const mistakes: PlantedMistake[] = [];
+  const lengths: GarmentLength[] = [];
   for (const published of choices.pattern.measurements) {
     const measurement = real.measurements.find((given) => given.id === published.id) ?? published;
     const split = measure(index, measurement, working);
@@ -116,6 +131,7 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
     const garmentCm =
       split.cm + acrossCm * drift.across + alongCm * drift.along + (choices.cellErrorCm?.(size, measurement.id) ?? 0);
     const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * drawError(habits, random);
+    lengths.push({ tester: id, measurement: measurement.id, garmentCm, readCm });
     const isMissing = random.uniform() < habits.missingReadings;
     const slip = random.uniform() < habits.entryErrorShare ? plausibleError(measurement) : undefined;
     if (isMissing) continue;
@@ -129,7 +145,7 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
     if (slip) entryErrors.push({ tester: id, measurement: measurement.id, slip });
     readings.push(writeReading(measurement, rounded(withError(readCm, slip), habits.roundCm)));
   }
-  return { readings, entryErrors, mistakes };
+  return { readings, entryErrors, mistakes, lengths };
 }
 
 const LEAST_WRONG_TOLERANCES = 2.5;
@@ -167,11 +183,11 @@ function withError(cm: number, slip: PlantedEntryError["slip"] | undefined): num
   return slip === "half-girth" ? cm / 2 : cm / 2.54;
 }
 
-function rounded(cm: number, stepCm: number): number {
+export function rounded(cm: number, stepCm: number): number {
   return stepCm === 0 ? cm : Number((Math.round(cm / stepCm) * stepCm).toFixed(2));
 }
 
-function writeReading(measurement: Measurement, cm: number): Reading {
+export function writeReading(measurement: Measurement, cm: number): Reading {
   const reading = { measurement: measurement.id, cm, state: "washed" } as const;
   return measurement.girth ? { ...reading, way: "flat doubled" } : reading;
 }

@@ -86,34 +86,43 @@ function addEffectSlopes(
   scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
-/** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, without a full matrix product. */
+/**
+ * Slopes by the residual's variance, of which reading i has the share Sᵢᵢ: V⁻¹SV⁻¹ = DSD − DS·UᵀU − UᵀU·SD + Uᵀ(USUᵀ)U, without
+ * a full matrix product.
+ */
 function addResidualSlopes(
   { block, information, totals, buffers }: BlockTask,
   { sd, precision }: { sd: number; precision: BlockPrecision },
 ): void {
   const { count, effects, own, shared } = precision;
+  const { residualShares } = block;
+  const { weighted } = buffers;
   let trace = 0;
+  let squares = 0;
   for (let i = 0; i < count; i += 1) {
-    trace += at(own, i);
-    for (let offset = 0; offset < effects * count; offset += count) trace -= at(shared, offset + i) ** 2;
+    let diagonal = at(own, i);
+    for (let offset = 0; offset < effects * count; offset += count) diagonal -= at(shared, offset + i) ** 2;
+    trace += at(residualShares, i) * diagonal;
+    squares += at(residualShares, i) * at(buffers.right, i) ** 2;
+    weighted[i] = at(residualShares, i) * at(buffers.right, i);
   }
   totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + trace;
-  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(buffers.right, buffers.right, count);
-  timesPrecision(precision, buffers.right, buffers.moved);
+  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - squares;
+  timesPrecision(precision, weighted, buffers.moved);
   scatter(information.rightSlopes[sd], block.cells, buffers.moved, -1);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
-  fillMinusSquare(precision, buffers);
+  fillMinusSquare(precision, residualShares, buffers);
   scatterPairs(slopes, information.cells, { cells: block.cells, pairs: buffers.pairs });
 }
 
-/** Writes the lower triangle of −V⁻¹V⁻¹ into `pairs`. */
-function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockBuffers): void {
+/** Writes the lower triangle of −V⁻¹SV⁻¹ into `pairs`. */
+function fillMinusSquare(precision: BlockPrecision, shares: Float64Array, { half, pairs }: BlockBuffers): void {
   const { count, effects, own, shared } = precision;
-  fillHalfSquare(precision, half);
+  fillHalfSquare(precision, shares, half);
   for (let i = 0; i < count; i += 1) {
     for (let j = 0; j <= i; j += 1) {
-      let value = i === j ? -(at(own, i) ** 2) : 0;
+      let value = i === j ? -at(shares, i) * at(own, i) ** 2 : 0;
       for (let offset = 0; offset < effects * count; offset += count) {
         value -= at(shared, offset + i) * at(half, offset + j);
         value -= at(half, offset + i) * at(shared, offset + j);
@@ -123,13 +132,17 @@ function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockBuffer
   }
 }
 
-/** ½(UUᵀ)U − U·D, so that V⁻¹V⁻¹ = D² + Uᵀ·half + halfᵀ·U. */
-function fillHalfSquare({ count, effects, own, shared }: BlockPrecision, half: Float64Array): void {
+/** ½(USUᵀ)U − U·SD, so that V⁻¹SV⁻¹ = DSD + Uᵀ·half + halfᵀ·U. */
+function fillHalfSquare(
+  { count, effects, own, shared }: BlockPrecision,
+  shares: Float64Array,
+  half: Float64Array,
+): void {
   for (let row = 0; row < effects * count; row += count) {
-    for (let i = 0; i < count; i += 1) half[row + i] = -at(shared, row + i) * at(own, i);
+    for (let i = 0; i < count; i += 1) half[row + i] = -at(shared, row + i) * at(shares, i) * at(own, i);
     for (let other = 0; other < effects * count; other += count) {
       let product = 0;
-      for (let i = 0; i < count; i += 1) product += at(shared, row + i) * at(shared, other + i);
+      for (let i = 0; i < count; i += 1) product += at(shared, row + i) * at(shares, i) * at(shared, other + i);
       for (let i = 0; i < count; i += 1) half[row + i] = at(half, row + i) + (product / 2) * at(shared, other + i);
     }
   }

@@ -9,6 +9,7 @@ export interface BlockBuffers {
   readonly right: Float64Array;
   readonly moved: Float64Array;
   readonly half: Float64Array;
+  readonly weighted: Float64Array;
   readonly pairs: Float64Array;
 }
 
@@ -32,6 +33,7 @@ export function buffersFor(blocks: readonly Block[]): BlockBuffers {
     right: new Float64Array(count),
     moved: new Float64Array(count),
     half: new Float64Array(effects * count),
+    weighted: new Float64Array(count),
     pairs: new Float64Array(count * count),
   };
 }
@@ -44,13 +46,22 @@ export interface BlockAtSds {
   readonly buffers: BlockBuffers;
 }
 
+/** Variance of a reading's own error, known and residual. */
+export function ownVariance(
+  { knownVariances, residualShares }: Pick<Block, "knownVariances" | "residualShares">,
+  row: number,
+  residualVariance: number,
+): number {
+  return at(knownVariances, row) + residualVariance * at(residualShares, row);
+}
+
 /** @throws {RangeError} if a number of the block is not finite. */
 export function blockPrecision({ block, residualSd, sds, buffers }: BlockAtSds): BlockPrecision {
   const count = block.values.length;
   const effects = block.effects.length;
   const { own, shared, inner } = buffers;
   const residual = residualSd === null ? 0 : at(sds, residualSd) ** 2;
-  for (let i = 0; i < count; i += 1) own[i] = 1 / (at(block.knownVariances, i) + residual);
+  for (let i = 0; i < count; i += 1) own[i] = 1 / ownVariance(block, i, residual);
   let offset = 0;
   for (const { weights, knownVariance, sd } of block.effects) {
     const scale = Math.sqrt(knownVariance + (sd === null ? 0 : at(sds, sd) ** 2));

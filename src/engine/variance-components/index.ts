@@ -1,10 +1,11 @@
 export { fitVarianceComponents, type VarianceFit } from "./fit-variance-components";
-export { blockResidual } from "./block-precision";
-export { buffersFor } from "./block-precision";
+export { blockResidual, buffersFor, ownVariance } from "./block-precision";
 export { blockInAll, withoutBlock, withoutReading, type BlockInAll, type CellsWithout } from "./leave-out";
+export { columnWithCells, readingsOfBlock, type ReadingToTake } from "./one-more-reading";
+export { jointCells, variancesOnceLearnt, type JointCells, type ToLearn } from "./joint-cells";
 export { gatherInformation } from "./gather-information";
 export type { Information } from "./information";
 export { solveSurface, type SurfaceSolution } from "./solve-surface";
-export { surfacePosterior, type GroupPosterior } from "./surface-posterior";
+export { surfacePosterior, type GroupPosterior, type SurfacePosterior } from "./surface-posterior";
 export type { Block, BlockEffect, Group, Readings, SdPrior, SharedColumn, Surface } from "./variance-model";
 export { addRow, cellRows, rowTimes } from "./cell-rows";

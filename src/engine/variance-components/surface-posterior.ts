@@ -15,6 +15,8 @@ export interface GroupPosterior {
 /** Shared columns given the readings, and the cells group by group. */
 export interface SurfacePosterior {
   readonly sharedVariances: Float64Array;
+  /** Of columns a and b at `a * columns + b`. */
+  readonly sharedCovariance: Float64Array;
   readonly groups: readonly GroupPosterior[];
 }
 
@@ -25,16 +27,16 @@ export interface SurfacePosterior {
  * @returns means and variances; the variances include the uncertainty of estimated fixed columns.
  */
 export function surfacePosterior(solution: SurfaceSolution, { covariances } = { covariances: true }): SurfacePosterior {
-  const shared = sharedCovariance(solution);
+  const shared = covarianceOfShared(solution);
   const size = solution.scales.length;
   return {
+    sharedCovariance: shared,
     sharedVariances: solution.scales.map((_, column) => at(shared, column * size + column)),
     groups: solution.groups.map((group) => groupPosterior(solution, { group, shared, covariances })),
   };
 }
 
-/** Of columns a and b at `a * columns + b`. */
-function sharedCovariance({ sharedFactor, scales }: SurfaceSolution): Float64Array {
+function covarianceOfShared({ sharedFactor, scales }: SurfaceSolution): Float64Array {
   const size = scales.length;
   const roots = new Float64Array(size * size);
   for (let column = 0; column < size; column += 1) roots[column * size + column] = at(scales, column);

@@ -14,6 +14,8 @@ export interface Block {
   readonly cells: Int32Array;
   /** Known variance of each reading's own error, beside the residual's. */
   readonly knownVariances: Float64Array;
+  /** Share of the residual's variance that is each reading's own, from 0 to 1. */
+  readonly residualShares: Float64Array;
   readonly effects: readonly BlockEffect[];
 }
 

@@ -45,6 +45,11 @@ export function callPageHref(callId: string, page: CallPageKey): string {
   return `/calls/${callId}${CALL_PAGES[page].path}`;
 }
 
+/** The address of the page of one of a call's testers. */
+export function testerPageHref(callId: string, testerId: string): string {
+  return `${callPageHref(callId, "progress")}/${testerId}`;
+}
+
 /** Something for the designer to do, and the page of the call for it. */
 export interface NextStep {
   readonly page: CallPageKey;

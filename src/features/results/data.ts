@@ -3,6 +3,7 @@ import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, countedCalls, type CallAccess } from "@/features/calls/access";
+import { testerPageHref } from "@/features/calls/call-pages";
 import { readDecision } from "@/features/calls/report-schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
@@ -155,6 +156,16 @@ export async function testerNames(access: CallAccess, codes: readonly string[]):
       return [tester, name];
     }),
   );
+}
+
+/** Addresses of testers' pages, by their ids in the analysis; of the call's own testers alone. */
+export async function testerPages(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  if (codes.length === 0) return new Map();
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), code: { in: [...new Set(codes)] } },
+    select: { id: true, code: true },
+  });
+  return new Map(rows.map(({ id, code }) => [code, testerPageHref(access.callId, id)]));
 }
 
 /** A tester and their position in the analysis. */

@@ -75,6 +75,7 @@ describe("leaving one tester or reading out at the same standard deviations", ()
           values: without(given.values),
           cells: without(given.cells),
           knownVariances: without(given.knownVariances),
+          residualShares: without(given.residualShares),
           effects: given.effects.map((effect) => ({ ...effect, weights: without(effect.weights) })),
         },
       ]),

@@ -64,13 +64,15 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     expect(sure).toMatchObject({ verdict: "holds", testersToSettle: null, chanceWithThree: null });
   });
 
-  it("counts repeated readings by their mean, as one report", () => {
-    const twice = reader("a", {}, { readings: [100, 104].map((cm) => ({ measurement: "bust", cm })) });
-    const once = reader("a", { bust: 102 });
-    expect(cell(gaps(callDocument([twice])), "small", "bust")).toEqual(
-      cell(gaps(callDocument([once])), "small", "bust"),
-    );
-    expect(cell(gaps(callDocument([twice])), "small", "bust").reports).toBe(1);
+  it("learns more from measuring a garment again than from measuring it once, and less than from another garment", () => {
+    const [once, again, another] = [
+      [reader("a", { bust: 102 })],
+      [reader("a", {}, { readings: [102, 102].map((cm) => ({ measurement: "bust", cm })) })],
+      [reader("a", { bust: 102 }), reader("b", { bust: 102 })],
+    ].map((testers) => cell(gaps(callDocument(testers)), "small", "bust"));
+    expect(again?.reports).toBe(1);
+    expect(again?.standardErrorCm).toBeLessThan(once?.standardErrorCm ?? 0);
+    expect(again?.standardErrorCm).toBeGreaterThan(another?.standardErrorCm ?? 0);
   });
 
   it("leaves out what was changed on purpose, set aside or read unwashed, unless a person decides to keep it", () => {

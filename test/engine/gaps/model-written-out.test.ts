@@ -52,7 +52,7 @@ function inverse(of: Matrix): { readonly values: Matrix; readonly logDeterminant
   return { values: work.map((row) => row.slice(size)), logDeterminant };
 }
 
-const { call } = simulateCall({
+const simulated = simulateCall({
   pattern: PATTERN,
   real: PATTERN,
   cellErrorCm: (_size, measurement) => (measurement === "neck" ? 1.3 : 0),
@@ -64,6 +64,16 @@ const { call } = simulateCall({
   },
   seed: 7,
 });
+/** Two testers measured some of their garment again, one of them twice. */
+const AGAIN_CM: Readonly<Record<string, readonly number[]>> = { "tester-1": [61.3], "tester-4": [70.2, 71.1] };
+const call = {
+  ...simulated.call,
+  testers: simulated.call.testers.map((tester) => {
+    const [first] = tester.readings;
+    const again = (AGAIN_CM[tester.id] ?? []).flatMap((cm) => (first === undefined ? [] : [{ ...first, cm }]));
+    return { ...tester, readings: [...tester.readings, ...again] };
+  }),
+};
 const { testers, readings } = gapReadings(call);
 const rows = testers.flatMap(({ tester, size, gaps }, block) =>
   gaps.map(({ measurement, toleranceCm, gapCm, split }) => {
@@ -101,7 +111,9 @@ function writtenOut(causes: typeof candidates) {
     const along = one.along * other.along * (ofRows ** 2 + ALONG ** 2);
     const ofTester = one.block === other.block ? across + along : 0;
     const ofReading = i === j ? SMALLEST_READING_SD ** 2 + READING ** 2 : 0;
-    return entry(cells, one.cell, other.cell) + ofTester + ofReading;
+    // Readings of the same measurement of the same garment have half of the reading's error in common.
+    const ofGarment = i !== j && one.block === other.block && one.cell === other.cell ? READING ** 2 / 2 : 0;
+    return entry(cells, one.cell, other.cell) + ofTester + ofGarment + ofReading;
   });
   const { values: precision, logDeterminant } = inverse(variance);
   const gaps = matrix(rows.length, 1, (row) => rows[row]?.gap ?? Number.NaN);

@@ -2,6 +2,7 @@ import { at } from "../../linear-algebra";
 import {
   blockInAll,
   buffersFor,
+  ownVariance,
   surfacePosterior,
   type BlockInAll,
   type GroupPosterior,
@@ -98,8 +99,8 @@ function readingMistakes({ sds, shares }: Search, { block, seen }: OneBlock, { p
   const logDensities = new Float64Array(count);
   let logCorrection = 0;
   for (let row = 0; row < count; row += 1) {
-    const honestVariance = at(block.knownVariances, row) + residual;
-    const seenVariance = at(seen.knownVariances, row) + residual;
+    const honestVariance = ownVariance(block, row, residual);
+    const seenVariance = ownVariance(seen, row, residual);
     const inAll = at(precision, row * count + row);
     const missed = at(right, row) / inAll;
     const predictedVariance = Math.max(0, 1 / inAll - seenVariance);

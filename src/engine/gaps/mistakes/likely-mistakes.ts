@@ -1,4 +1,4 @@
-import { countedCm, type CallDocument, type Tester } from "../../pattern";
+import type { CallDocument, Tester } from "../../pattern";
 import { chooseSwatch } from "../../prediction";
 import { isCounted } from "../counted-readings";
 import type { Outlier } from "../gaps-output";
@@ -35,21 +35,25 @@ export function likelyMistakes(
   });
 }
 
-function keyOf({ what, id }: Outlier): string {
-  return `${what} ${id}`;
+function keyOf({ what, id, value }: Outlier): string {
+  return `${what} ${id} ${value}`;
 }
 
 function withChance(outlier: Outlier, { readings, swatches }: TesterMistakes): Outlier {
   if (outlier.setAside || outlier.what === "yarn") return outlier;
-  const chance = (outlier.what === "reading" ? readings : swatches).get(outlier.id);
+  const chance =
+    outlier.what === "reading"
+      ? readings.find(({ measurement, cm }) => measurement === outlier.id && cm === outlier.value)?.chance
+      : swatches.get(outlier.id);
   return chance === undefined ? outlier : { ...outlier, chance };
 }
 
 function likelyReadings(tester: Tester, { readings }: TesterMistakes): Outlier[] {
   return tester.readings.flatMap((reading) => {
-    const chance = readings.get(reading.measurement) ?? 0;
+    const sent = readings.find(({ measurement, cm }) => measurement === reading.measurement && cm === reading.cm);
+    const chance = sent?.chance ?? 0;
     if (chance < LISTED_CHANCE || !isCounted(tester, reading) || reading.decision === "keep") return [];
-    return [found(tester, { what: "reading", id: reading.measurement, value: countedCm(reading), chance })];
+    return [found(tester, { what: "reading", id: reading.measurement, value: reading.cm, chance })];
   });
 }
 

@@ -4,6 +4,7 @@ import type { Block, BlockEffect, Group, Readings } from "../../variance-compone
 export interface SwatchEffect extends BlockEffect {
   /** Whose gauge it is the error of; null for a drift of all fabrics together, and for growth. */
   readonly fabric: string | null;
+  readonly direction: "stitches" | "rows" | null;
 }
 
 /** A tester's readings with the variances that they would have if they were mistakes, beside their honest ones. */

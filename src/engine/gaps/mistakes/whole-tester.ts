@@ -1,5 +1,5 @@
 import { at, cholesky, logDeterminant, solveLower } from "../../linear-algebra";
-import type { BlockInAll } from "../../variance-components";
+import { ownVariance, type BlockInAll } from "../../variance-components";
 import type { BlockMistakes, TesterBlock } from "./mistakes";
 import { eitherOf } from "./two-errors";
 
@@ -27,15 +27,15 @@ export function wholeTester(given: OneTester): BlockMistakes {
   const apart = leftOut(inAll);
   if (apart === null) return sound;
   const asSeen = logDensityOf(apart, () => 0);
-  const wrongVariance = (row: number) => at(block.knownVariances, row) + residual + at(block.wrongTesterVariances, row);
-  const wrong = logDensityOf(apart, (row) => wrongVariance(row) - at(seen.knownVariances, row) - residual);
+  const wrongVariance = (row: number) => ownVariance(block, row, residual) + at(block.wrongTesterVariances, row);
+  const wrong = logDensityOf(apart, (row) => wrongVariance(row) - ownVariance(seen, row, residual));
   if (asSeen === null || wrong === null) return sound;
   const logHonest = asSeen + sound.logCorrection;
   const logWrong = Math.log(share) + wrong;
   const { chance, logDensity } = eitherOf(logHonest, logWrong);
   if (chance < HONEST_TESTER) return sound;
   const readingVariances = honest.readingVariances.map((more, row) => {
-    const honestVariance = at(block.knownVariances, row) + residual;
+    const honestVariance = ownVariance(block, row, residual);
     return 1 / ((1 - chance) / (honestVariance + more) + chance / wrongVariance(row)) - honestVariance;
   });
   return {
@@ -56,8 +56,8 @@ function isSuspicious({ block, seen, inAll, residualVariance: residual }: OneTes
   for (let row = 0; row < count; row += 1) {
     const inAllRow = at(inAll.precision, row * count + row);
     const missed = at(inAll.right, row) / inAllRow;
-    const predicted = Math.max(0, 1 / inAllRow - at(seen.knownVariances, row) - residual);
-    squares += missed ** 2 / (predicted + at(block.knownVariances, row) + residual);
+    const predicted = Math.max(0, 1 / inAllRow - ownVariance(seen, row, residual));
+    squares += missed ** 2 / (predicted + ownVariance(block, row, residual));
   }
   return squares > SUSPICIOUS_SQUARE * count;
 }

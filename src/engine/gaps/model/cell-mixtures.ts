@@ -1,4 +1,5 @@
 import { surfacePosterior, type GroupPosterior } from "../../variance-components";
+import type { Candidate } from "../causes/candidate";
 import type { WeightedModel } from "../causes/search-causes";
 import type { GapFit } from "./fit-gap-surface";
 import { weightsOf, type MixturePart } from "./mixture";
@@ -8,8 +9,10 @@ const MIN_SHARE = 1e-3;
 
 /** A model that counts, with the posterior of its cells. */
 export interface AveragedModel {
+  readonly causes: readonly Candidate[];
   readonly fit: GapFit;
   readonly groups: readonly GroupPosterior[];
+  readonly sharedCovariance: Float64Array;
   readonly weight: number;
 }
 
@@ -19,9 +22,9 @@ export function averagedModels(models: readonly WeightedModel[]): AveragedModel[
     models.map(({ logWeight }) => logWeight),
     MIN_SHARE,
   );
-  return models.flatMap(({ fit }, index) => {
+  return models.flatMap(({ causes, fit }, index) => {
     const weight = weights[index] ?? 0;
-    return weight === 0 ? [] : [{ fit, groups: surfacePosterior(fit.solution).groups, weight }];
+    return weight === 0 ? [] : [{ causes, fit, weight, ...surfacePosterior(fit.solution) }];
   });
 }
 

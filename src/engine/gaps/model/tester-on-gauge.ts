@@ -9,7 +9,8 @@ import {
   type PatternIndex,
 } from "../../prediction";
 import { gatherInformation, type Block } from "../../variance-components";
-import { directionEffects, type TesterGap } from "./gap-readings";
+import { directionEffects } from "./tester-block";
+import { readingAsPredicted } from "./tester-gap";
 import { SD_INDEX } from "./gap-sds";
 import type { NextTester } from "./next-tester";
 
@@ -41,15 +42,9 @@ function informationOf({ pattern }: PatternIndex, block: Block, sds: Float64Arra
 
 function blockOnGauge(index: PatternIndex, size: Size, withoutSwatch?: ReadonlyMap<string, GaugeUncertainty>): Block {
   const working = patternWorking(index, size.id);
-  const gaps = index.pattern.measurements.map((measurement, position): TesterGap => {
-    return {
-      measurement: position,
-      toleranceCm: measurement.toleranceCm,
-      gapCm: 0,
-      split: measure(index, measurement, working),
-      isSure: true,
-    };
-  });
+  const gaps = index.pattern.measurements.map((measurement, position) =>
+    readingAsPredicted(position, measurement, measure(index, measurement, working)),
+  );
   const fabrics = index.pattern.fabrics.map((fabric) => {
     const gauge = statedGauge(fabric);
     const swatch = {
@@ -67,16 +62,17 @@ function blockOnGauge(index: PatternIndex, size: Size, withoutSwatch?: ReadonlyM
     values: new Float64Array(gaps.length),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
     knownVariances: new Float64Array(gaps.length),
+    residualShares: new Float64Array(gaps.length).fill(1),
     effects: [
       ...directionEffects(
         gaps,
         fabrics.map(({ id, stitches }) => ({ id, sd: stitches })),
-        "acrossCm",
+        "stitches",
       ),
       ...directionEffects(
         gaps,
         fabrics.map(({ id, rows }) => ({ id, sd: rows })),
-        "alongCm",
+        "rows",
       ),
     ],
   };

@@ -17,6 +17,7 @@ import { GapGrid } from "./gap-grid";
 import { GapSummary } from "./gap-summary";
 import { GapTable } from "./gap-table";
 import { LikelyCauses } from "./likely-causes";
+import { NextQuestions } from "./next-questions";
 import { RulerLegend } from "./ruler-legend";
 
 interface GapsViewProps {
@@ -31,15 +32,27 @@ interface GapsViewProps {
   readonly photos: ReactNode;
   /** Of testers on whom a finding rests, by id. */
   readonly names: ReadonlyMap<string, string>;
+  /** Addresses of the pages of those who could be asked something, by id. */
+  readonly pages: ReadonlyMap<string, string>;
 }
 
 /** The Differences page: a summary sentence, the rulers or the numbers, and the open cell. */
-export function GapsView({ results, opened, query, call, unit, readingNote = "", photos, names }: GapsViewProps) {
+export function GapsView({
+  results,
+  opened,
+  query,
+  call,
+  unit,
+  readingNote = "",
+  photos,
+  names,
+  pages,
+}: GapsViewProps) {
   const { pattern, differences } = results;
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
-  const panel = openedPanel({ results, opened, query, call, unit, photos, names }, board);
+  const panel = openedPanel({ results, opened, query, call, unit, photos, names, pages }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -55,6 +68,7 @@ export function GapsView({ results, opened, query, call, unit, readingNote = "",
         callId={call.callId}
         addressOf={showing}
       />
+      <NextQuestions questions={differences.askNext} {...{ pattern, names, pages }} callId={call.callId} />
       <Ways query={query} callId={call.callId} />
       {query.view === "table" ? (
         <Numbers {...{ board, query, panel }} callId={call.callId} />

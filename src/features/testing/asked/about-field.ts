@@ -1,17 +1,20 @@
 import { ownValue } from "@/engine/pattern";
-import { fieldOf, parseField, type StepId, type TypedReport } from "@/engine/reporting";
+import { fieldOf, keysOf, parseField, type StepId, type TypedReport } from "@/engine/reporting";
 
 /**
- * What is typed about the number of a field, in one line: `54, flat`, `22 stitches over 10, 30 rows over 10`. A later line
- * that differs answers a question about the number.
+ * What is typed about the number of a field, in one line: `54, flat`, or `54, flat and 55, flat` where it was measured again;
+ * `22 stitches over 10, 30 rows over 10`. A later line that differs answers a question about the number.
  */
 export function aboutField(name: string, typed: TypedReport): string {
   const field = parseField(name);
   const textOf = (other: string) => (ownValue(typed, other) ?? "").trim();
   switch (field?.kind) {
     case "reading": {
-      const part = (one: "value" | "way") => textOf(fieldOf.reading(field.id, field.key, one));
-      return [part("value"), part("way")].filter((text) => text !== "").join(", ");
+      const readings = keysOf(typed, { reading: field.id }).map((key) => {
+        const part = (one: "value" | "way") => textOf(fieldOf.reading(field.id, key, one));
+        return part("value") === "" ? "" : [part("value"), part("way")].filter((text) => text !== "").join(", ");
+      });
+      return readings.filter((text) => text !== "").join(" and ");
     }
     case "swatch": {
       const part = (one: "stitches" | "across" | "rows" | "along") => textOf(fieldOf.swatch(field.key, one));

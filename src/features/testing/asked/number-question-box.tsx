@@ -1,3 +1,4 @@
+import { parseField } from "@/engine/reporting";
 import type { FilledReport } from "../report/filled-report";
 import { AnswerFields } from "./answer-forms";
 
@@ -21,7 +22,11 @@ export function NumberQuestionBox({ report, field }: NumberQuestionBoxProps) {
         {answeredAt === null ? null : <p className="mt-1 text-sm text-soft">{answeredWords(answer)}</p>}
         {answeredAt === null && report.ended === null ? (
           <>
-            <p className="mt-1 text-sm text-soft">If it is wrong, correct it above and send your report again.</p>
+            <p className="mt-1 text-sm text-soft">
+              {parseField(field)?.kind === "reading"
+                ? "If it is wrong, correct it above. If you measured again, add another reading. Then send your report again."
+                : "If it is wrong, correct it above and send your report again."}
+            </p>
             <AnswerFields questionId={questionId} />
           </>
         ) : null}

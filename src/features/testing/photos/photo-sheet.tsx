@@ -4,6 +4,7 @@ import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { Paging } from "@/ui/paging";
+import { testerPageHref } from "@/features/calls/call-pages";
 import { Section } from "@/ui/section";
 import { setShown } from "./photo-actions";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
@@ -87,7 +88,7 @@ function SheetEntry({ photo, callId, mayEdit }: SheetEntryProps) {
     <li className="min-w-0">
       <PhotoImage photoId={photoId} width="11rem" alt={`${VIEW_LABELS[view]}, by ${name}`} shape="aspect-[4/5]" />
       <p className="mt-1 font-semibold">{VIEW_LABELS[view]}</p>
-      <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link wrap-anywhere">
+      <Link href={testerPageHref(callId, testerId)} prefetch={false} className="text-link wrap-anywhere">
         <bdi>{name}</bdi>
       </Link>
       {note === "" ? null : (

@@ -8,6 +8,7 @@ import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { readForm, textOf, type FormTexts } from "@/server/read-form";
+import { testerPageHref } from "@/features/calls/call-pages";
 import type { Viewer } from "@/server/viewer";
 import { archiveCall, restoreCall } from "./archive-mutations";
 import {
@@ -96,6 +97,6 @@ export const addTester = formAction(
     const expiresAt = new Date(Date.now() + days * DAY_MS);
     const { testerId } = await inviteByHand(access, { ...tester, expiresAt, self: self === "on" ? viewer : null });
     revalidatePath(`/calls/${callId}`, "layout");
-    redirect(`/calls/${callId}/progress/${testerId}`);
+    redirect(testerPageHref(callId, testerId));
   },
 );

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
+import { testerPageHref } from "@/features/calls/call-pages";
 import { SelectBox } from "@/ui/select-shown";
 import { sizeLabel } from "../questions/components/note-author";
 import { REWARDED_TESTERS } from "./reward-bar";
@@ -24,7 +25,7 @@ export function RewardList({ callId, testers, pattern, mayEdit }: RewardListProp
         >
           <p className={`min-w-0 self-center wrap-anywhere ${mayEdit ? "relative pl-9" : ""}`}>
             {mayEdit ? <SelectBox form={REWARDED_TESTERS} name="testerId" value={testerId} about={name} /> : null}
-            <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link font-semibold">
+            <Link href={testerPageHref(callId, testerId)} prefetch={false} className="text-link font-semibold">
               <bdi>{name}</bdi>
             </Link>{" "}
             <span className="text-soft">{sizeLabel(pattern, size)}</span>

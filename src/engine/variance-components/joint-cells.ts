@@ -1,0 +1,124 @@
+import { at, cholesky, indexAt, solveLower } from "../linear-algebra";
+import type { SurfaceSolution } from "./solve-surface";
+import type { GroupPosterior, SurfacePosterior } from "./surface-posterior";
+
+/** The cells of all groups given the readings. */
+export interface JointCells {
+  readonly groups: readonly GroupPosterior[];
+  /** Covariance of cell i of a group and cell j of another, or of the same, at `i * cells of the other + j`. */
+  readonly covariance: (group: number, other: number) => Float64Array;
+}
+
+/**
+ * How the cells of different groups hang together: by the shared columns alone.
+ *
+ * With W a group's rows, P its precision once its own deviations, of variance c, are integrated out, and S the shared columns'
+ * covariance, cells of two groups have the covariance (I − cP)·W·S·Wᵀ·(I − cP)ᵀ, each factor of its own group.
+ */
+export function jointCells(solution: SurfaceSolution, { groups, sharedCovariance }: SurfacePosterior): JointCells {
+  const columns = solution.scales.length;
+  const moved = solution.groups.map((group) => movedByShared(group, solution.cellVariance, columns));
+  const weighted = moved.map((rows) => timesSquare(rows, sharedCovariance, columns));
+  const known = new Map<number, Float64Array>();
+  return {
+    groups,
+    covariance: (group, other) => {
+      if (group === other) return groups[group]?.covariance ?? new Float64Array();
+      const key = group * groups.length + other;
+      const found = known.get(key);
+      if (found !== undefined) return found;
+      const product = timesTransposed(
+        weighted[group] ?? new Float64Array(),
+        moved[other] ?? new Float64Array(),
+        columns,
+      );
+      known.set(key, product);
+      return product;
+    },
+  };
+}
+
+/** (I − cP)·W, cell i and column k at `i * columns + k`. */
+function movedByShared(
+  { rows, precision }: SurfaceSolution["groups"][number],
+  cellVariance: number,
+  columns: number,
+): Float64Array {
+  const { cells, starts, columns: of, weights } = rows;
+  const moved = new Float64Array(cells * columns);
+  for (let j = 0; j < cells; j += 1) {
+    for (let entry = indexAt(starts, j); entry < indexAt(starts, j + 1); entry += 1) {
+      const column = indexAt(of, entry);
+      const weight = at(weights, entry);
+      for (let i = 0; i < cells; i += 1) {
+        const kept = (i === j ? 1 : 0) - cellVariance * at(precision, i * cells + j);
+        moved[i * columns + column] = at(moved, i * columns + column) + kept * weight;
+      }
+    }
+  }
+  return moved;
+}
+
+function timesSquare(rows: Float64Array, square: Float64Array, columns: number): Float64Array {
+  const product = new Float64Array(rows.length);
+  for (let row = 0; row < rows.length; row += columns) {
+    for (let k = 0; k < columns; k += 1) {
+      const weight = at(rows, row + k);
+      if (weight === 0) continue;
+      for (let column = 0; column < columns; column += 1)
+        product[row + column] = at(product, row + column) + weight * at(square, k * columns + column);
+    }
+  }
+  return product;
+}
+
+function timesTransposed(left: Float64Array, right: Float64Array, columns: number): Float64Array {
+  const [rows, others] = [left.length / columns, right.length / columns];
+  const product = new Float64Array(rows * others);
+  for (let i = 0; i < rows; i += 1) {
+    for (let j = 0; j < others; j += 1) {
+      let sum = 0;
+      for (let k = 0; k < columns; k += 1) sum += at(left, i * columns + k) * at(right, j * columns + k);
+      product[i * others + j] = sum;
+    }
+  }
+  return product;
+}
+
+/** Something that could be learnt of a group's cells: numbers that each move with them. */
+export interface ToLearn {
+  readonly group: number;
+  /** Number k covaries with any cell as `loads[j * numbers + k]` times the group's cell j does, summed over j. */
+  readonly loads: Float64Array;
+  /** Covariance of the numbers given all readings, k and l at `k * numbers + l`. */
+  readonly covariance: Float64Array;
+}
+
+/**
+ * Variances of a group's cells once something is learnt of its own or another group's.
+ *
+ * @returns in the cells' order; today's where the numbers to learn are linearly dependent in double precision.
+ */
+export function variancesOnceLearnt(joint: JointCells, group: number, toLearn: ToLearn): Float64Array {
+  const { mean, covariance } = joint.groups[group] ?? { mean: new Float64Array(), covariance: new Float64Array() };
+  const cells = mean.length;
+  const numbers = Math.round(Math.sqrt(toLearn.covariance.length));
+  const variances = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
+  const factor = cholesky({ rows: numbers, columns: numbers, values: toLearn.covariance });
+  if (factor === null) return variances;
+  const withOther = joint.covariance(group, toLearn.group);
+  const others = toLearn.loads.length / numbers;
+  const along = new Float64Array(numbers);
+  for (let cell = 0; cell < cells; cell += 1) {
+    along.fill(0);
+    for (let j = 0; j < others; j += 1) {
+      const weight = at(withOther, cell * others + j);
+      for (let k = 0; k < numbers; k += 1) along[k] = at(along, k) + weight * at(toLearn.loads, j * numbers + k);
+    }
+    solveLower(factor, along);
+    let lost = 0;
+    for (const value of along) lost += value * value;
+    variances[cell] = Math.max(0, at(variances, cell) - lost);
+  }
+  return variances;
+}

@@ -1,0 +1,33 @@
+import type { NextQuestion } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
+import { inputName } from "../cause-copy";
+
+interface Told {
+  readonly pattern: PatternDocument;
+  /** By ids of testers. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/** What to ask, of whom. */
+export function nextQuestionSentence(question: NextQuestion, { pattern, names }: Told): string {
+  const { action, tester = "", measurement, size, input } = question;
+  const name = names.get(tester) ?? tester;
+  const { letter = "", label = "" } = pattern.measurements.find(({ id }) => id === measurement) ?? {};
+  const what = letter === "" ? label : `${letter} ${label}`;
+  switch (action) {
+    case "measure-again":
+      return `Ask ${name} to measure ${what} again.`;
+    case "measure":
+      return `Ask ${name} for ${what}, which their report leaves out.`;
+    case "tester":
+      return `Find one more tester for size ${pattern.sizes.find(({ id }) => id === size)?.label ?? ""}.`;
+    case "input":
+      return input === undefined ? "" : `Measure ${inputName(input, pattern)} itself.`;
+  }
+}
+
+/** How many differences a question settles, as far as can be foreseen. */
+export function settlesWords(settles: number): string {
+  const tenths = settles.toFixed(1);
+  return `settles about ${tenths.replace(/\.0$/, "")}`;
+}
