@@ -62,18 +62,18 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
           </p>
         </Notice>
       ) : null}
+      {followed === null ? null : (
+        <div className="grid items-start gap-x-6 lg:grid-cols-2">
+          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
+          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
+        </div>
+      )}
       <ListingForm
         callId={callId}
         listing={listing}
         mayEdit={mayEdit && isOpen}
         {...listingFormContent(revision.document, { listing, unit: viewer.unit })}
       />
-      {followed === null ? null : (
-        <div className="mt-12">
-          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
-          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
-        </div>
-      )}
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>
   );
