@@ -20,7 +20,10 @@ type Fields = Record<"callId" | "name" | "email" | "size" | "days" | "self", str
 
 /** Invites somebody who has not applied, or adds the designer as a tester. */
 export function AddForm({ callId, isMailed, sizes }: AddFormProps) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, { callId, days: String(DAYS_TO_ANSWER) });
+  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, {
+    callId,
+    days: String(DAYS_TO_ANSWER),
+  });
   return (
     <form {...formProps}>
       <FormErrors errors={formErrors} />

@@ -22,11 +22,11 @@ export function BeforeBlocking({ report, swatch }: BeforeBlockingProps) {
   return (
     <FoldedFields summary={`Before blocking: ${told}`} isOpen={isOpen}>
       <p className="text-sm text-soft">
-        Did you count this swatch before you blocked it, too? That shows how much the fabric grows, so that a part
-        worked “until it measures” a length is expected at its blocked length.
+        Did you count this swatch before blocking it, too? It shows how much the fabric grows, which matters wherever
+        the pattern says “until it measures …”.
       </p>
       <FieldPair report={report} names={[fieldName("beforeStitches"), fieldName("beforeAcross")]}>
-        <ReportField report={report} field={fieldName("beforeStitches")} label="Unblocked stitches" />
+        <ReportField report={report} field={fieldName("beforeStitches")} label="Stitches before blocking" />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldName("beforeAcross")}
@@ -35,7 +35,7 @@ export function BeforeBlocking({ report, swatch }: BeforeBlockingProps) {
         />
       </FieldPair>
       <FieldPair report={report} names={[fieldName("beforeRows"), fieldName("beforeAlong")]}>
-        <ReportField report={report} field={fieldName("beforeRows")} label="Unblocked rows" />
+        <ReportField report={report} field={fieldName("beforeRows")} label="Rows before blocking" />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldName("beforeAlong")}
