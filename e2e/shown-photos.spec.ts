@@ -64,7 +64,8 @@ test("a tester’s photo that the designer shows stands on the open call’s pag
   await expect(made).toHaveCount(0);
   expect((await visitor.request.get(address)).status()).toBe(404);
   await page.reload();
-  await expect(page.getByText(/no longer allows their photos on the pattern’s page/)).toBeVisible();
+  const takeDown = page.getByRole("region", { name: "Take down" }).getByRole("paragraph");
+  await expect(takeDown).toContainText("no longer allows their photos on the pattern’s page");
   await expect(page.getByRole("button", { name: /the page/ })).toHaveCount(0);
   await Promise.all([phone.close(), visitor.context().close()]);
 });

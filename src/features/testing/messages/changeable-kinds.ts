@@ -66,6 +66,10 @@ export const CHANGEABLE_MAIL: Readonly<Record<ChangeableKind, Changeable>> = {
   "swatch-received": {
     ...{ name: "Swatch received", who: "testers who send a swatch", when: "at once, the first time", mayBeOff: true },
   },
+  "correction-open": {
+    ...{ name: "Correction unanswered", who: "testers who have not answered a correction" },
+    ...{ when: "three days after you publish it", mayBeOff: true },
+  },
   "half-way": { name: "Half way", who: NO_REPORT, when: "half way between the start and the deadline", mayBeOff: true },
   "report-tomorrow": {
     ...{ name: "Report due tomorrow", who: NO_REPORT, when: "the day before it is due", mayBeOff: true },
