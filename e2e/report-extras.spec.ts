@@ -19,8 +19,8 @@ test("blocking, the yarn's name, strands and preferred fit are told on the way a
   await page.getByRole("group", { name: "How the swatch was blocked" }).getByText("steamed").click();
   await expect(page.getByText("Blocking: steamed")).toBeVisible();
   await unfold(page, /^Before blocking: not counted/);
-  await page.getByLabel("Stitches before blocking").fill("22");
-  await page.getByLabel("Rows before blocking").fill("31.5");
+  await page.getByLabel("Unblocked stitches").fill("22");
+  await page.getByLabel("Unblocked rows").fill("31.5");
   await expect(page.getByText("Before blocking: 22 stitches, 31.5 rows")).toBeVisible();
   await openStep(page, "Measurements");
   await unfold(page, /^Blocking: not answered/);

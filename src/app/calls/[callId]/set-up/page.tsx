@@ -54,7 +54,7 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
       {followed !== null && mayEdit && isOpen ? (
         <Notice title={`This test follows “${followed.title}”`}>
           <p>
-            Choose the dates and publish it, then{" "}
+            {isPublished ? "You can now" : "Choose the dates and publish it, then"}{" "}
             <Link href={`/calls/${callId}/progress/again`} className="text-link">
               invite earlier testers
             </Link>

@@ -26,7 +26,7 @@ export function BeforeBlocking({ report, swatch }: BeforeBlockingProps) {
         the pattern says “until it measures …”.
       </p>
       <FieldPair report={report} names={[fieldName("beforeStitches"), fieldName("beforeAcross")]}>
-        <ReportField report={report} field={fieldName("beforeStitches")} label="Stitches before blocking" />
+        <ReportField report={report} field={fieldName("beforeStitches")} label="Unblocked stitches" />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldName("beforeAcross")}
@@ -35,7 +35,7 @@ export function BeforeBlocking({ report, swatch }: BeforeBlockingProps) {
         />
       </FieldPair>
       <FieldPair report={report} names={[fieldName("beforeRows"), fieldName("beforeAlong")]}>
-        <ReportField report={report} field={fieldName("beforeRows")} label="Rows before blocking" />
+        <ReportField report={report} field={fieldName("beforeRows")} label="Unblocked rows" />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldName("beforeAlong")}
