@@ -41,6 +41,10 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await most.fill("30");
   await page.getByLabel("Last day to apply").fill(inDays(9));
   await page.getByLabel("Testers start on").fill(inDays(12));
+  await page.getByLabel("Swatches by").focus();
+  // A week to swatch, seven to knit.
+  await expect(page.getByLabel("Swatches by")).toHaveValue(inDays(19));
+  await expect(page.getByLabel("Reports by")).toHaveValue(inDays(61));
   await page.getByLabel("Swatches by").fill(inDays(20));
   await page.getByLabel("Reports by").fill(inDays(60));
   await page.getByLabel("What testers get").fill("The pattern.");

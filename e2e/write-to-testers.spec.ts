@@ -70,6 +70,47 @@ test("a designer writes to testers, sees what each will read, and it comes by ma
   }
 });
 
+test("a designer words the offer of a spot themselves, sees it as a tester gets it, and it comes so by mail", async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(180_000);
+  const { at, mailTo, stop } = await startMailing();
+  try {
+    const tester = await testerWithAddress();
+    await signInByCookie(context, tester.designer);
+    await page.goto(at(`/calls/${tester.callId}`));
+    await page.getByRole("link", { name: "Set up", exact: true }).click();
+    await page.getByRole("link", { name: "Messages", exact: true }).click();
+    await page.getByRole("link", { name: "Spot offered" }).click();
+    await expect(page.getByText("To people you invite, when you invite them")).toBeVisible();
+    await page.getByLabel("Subject").fill("Come and test, [name]");
+    await page.getByRole("textbox", { name: "Message" }).fill("Size [size] is yours, [name].");
+    await page.getByLabel("Your note").fill("I am away on Sunday.");
+    await expect(page.getByText(`Come and test, ${NAME}`)).toBeVisible();
+    await expect(page.getByText(`Size M is yours, ${NAME}.`)).toBeVisible();
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    await page.getByRole("link", { name: "all messages" }).click();
+    await expect(page.getByText("In your words, with your note")).toBeVisible();
+
+    const address = `${randomUUID()}@example.org`;
+    await page.getByRole("link", { name: "Testers", exact: true }).click();
+    await page.getByRole("link", { name: "Progress" }).click();
+    await page.getByRole("link", { name: "Invite someone by hand" }).click();
+    await page.getByLabel("Name").fill("Nils Invented");
+    await page.getByLabel("E-mail").fill(address);
+    await page.getByLabel("Size", { exact: true }).selectOption({ label: "M" });
+    await page.getByRole("button", { name: "Add tester" }).click();
+    const offer = await mailTo(address, "Come and test");
+    expect(offer.subject).toBe("Come and test, Nils Invented");
+    expect(offer.text).toContain("Size M is yours, Nils Invented.\n\nI am away on Sunday.");
+    await page.goto(linkIn(offer, "Accept or decline"));
+    await expect(page.getByRole("main")).toContainText("invites you to test");
+  } finally {
+    await stop();
+  }
+});
+
 test("without mail, the same message is there to copy, and thanks begin with what was promised", async ({
   page,
   context,

@@ -9,7 +9,7 @@ import { callAccess, countedCalls, type CallAccess } from "@/features/calls/acce
 import { callDocument, callSnapshot } from "@/features/calls/data";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
-import { earlierReports, madeDecisions, storedTesters, testerNames } from "@/features/results/data";
+import { countedTests, madeDecisions, storedTesters, testerNames } from "@/features/results/data";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
 import { reportedIn } from "@/features/results/named-testers-data";
 import { addReports, decide } from "@/features/testing/report/mutations";
@@ -91,13 +91,16 @@ describe("a test of the next revision", { timeout: 60_000 }, () => {
     await report(second, reader("t1", { bust: 94 }));
     await workOff();
     const analysis = await analysisOf(second);
-    expect(await earlierReports(second, analysis)).toEqual([{ callId: first.callId, title: "Test", reports: 2 }]);
+    expect(await countedTests(second, analysis)).toEqual([
+      { callId: second.callId, title: "Second test", reports: 1 },
+      { callId: first.callId, title: "Test", reports: 2 },
+    ]);
     const rows = await storedTesters(second, analysis, testerResultsSchema);
     expect(rows.map(({ name }) => name)).toEqual(["t1", "t1 (Test)", "t2 (Test)"]);
     const ids = rows.map(({ tester }) => tester);
     const names = await testerNames(second, ids);
     expect(ids.map((id) => names.get(id))).toEqual(rows.map(({ name }) => name));
-    expect(await earlierReports(first, await analysisOf(first))).toEqual([]);
+    expect(await countedTests(first, await analysisOf(first))).toEqual([]);
   });
 
   it("is calculated again with every change of the earlier test, and of the test before that", async () => {

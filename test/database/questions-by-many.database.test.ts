@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
+import { readProblemPhotos } from "@/features/testing/photos/problem-photo-data";
 import { answerQuestions, askQuestion, reportTrouble } from "@/features/testing/questions/mutations";
 import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testing/home/access";
@@ -62,6 +63,24 @@ describe("what is said of a text by many", () => {
       shown.map((question) => question.asks),
     );
     expect(new Set(asks).size).toBe(70);
+  });
+
+  it("has beside a trouble spot what its tester photographed of their problems", async () => {
+    await reportTrouble(ann, { ...sent(), happened: "Oh", did: "" });
+    const photo = async (testerId: string, change: { view?: "front"; state?: "received"; note?: string }) =>
+      await database().photo.create({
+        data: { id: randomUUID(), testerId, view: "problem", state: "ready", bytes: 1, ...change },
+      });
+    const hole = await photo(ann.testerId, { note: "A hole" });
+    await photo(ann.testerId, { view: "front" });
+    await photo(ann.testerId, { state: "received" });
+    await photo(bea.testerId, {});
+    const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
+    const shown = places.flatMap(({ troubles }) => troubles.shown.map(({ testerId }) => testerId));
+    expect(await readProblemPhotos(owner, shown)).toEqual([
+      { photoId: hole.id, testerId: ann.testerId, note: "A hole" },
+    ]);
+    expect(await readProblemPhotos(await newCall(await makeViewer("Sam")), shown)).toEqual([]);
   });
 
   it("has first the place where most testers stumbled, each counted once, and by size", async () => {

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { expect, it, vi } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
@@ -46,6 +47,30 @@ it("are written once by two workers, at the tester's morning, and sent", async (
   expect(takenAddresses()).toEqual(["bea@example.org"]);
   expect(server.taken[0]?.subject).toContain("is due tomorrow");
   expect(server.taken[0]?.text).toContain("Tokyo");
+});
+
+it("ask for the answer to a correction of their size once more, until they give it", async () => {
+  const call = await makeCall(await makeViewer("Ana"));
+  const testerId = await accepted(call);
+  const { revisionId, size } = await database().tester.findUniqueOrThrow({ where: { id: testerId } });
+  const publish = async (sizes: string[]) =>
+    await database().correction.create({
+      data: { callId: call.callId, revisionId: revisionId ?? "", sizes, text: "Twice.", idempotencyKey: randomUUID() },
+    });
+  await publish(["another"]);
+  // At 9 in the morning of 1 January in Tokyo: three days later at 8, it is 23:00 of the day before in UTC.
+  const morning = new Date("2090-01-03T23:00:00Z");
+  expect(await nextReminded(morning)).toBeNull();
+  const { id: correctionId } = await publish([size]);
+  expect(await nextReminded(new Date(morning.getTime() - 1))).toBeNull();
+  expect(await nextReminded(morning)).toBe(testerId);
+  await database().correctionAnswer.create({ data: { correctionId, testerId, answer: "following" } });
+  expect(await nextReminded(morning)).toBeNull();
+  await database().correctionAnswer.deleteMany();
+  await writeReminders(morning);
+  await writeReminders(morning);
+  expect(await work()).toBe(1);
+  expect(server.taken[0]?.subject).toMatch(/^A correction to .* waits for your answer$/);
 });
 
 it("come again for a moved date, and not to who has stopped or after a day", async () => {

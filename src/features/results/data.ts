@@ -189,26 +189,28 @@ export async function testerPlaces(
   return rows.map(({ position, tester }) => ({ position, ...namedTester(access, tester) }));
 }
 
-/** Reports in an analysis from a test before the call. */
-export interface EarlierReports {
+/** A test whose reports an analysis counts, and how many they are. */
+export interface CountedTest {
   readonly callId: string;
   readonly title: string;
   readonly reports: number;
 }
 
-/** How many reports of which earlier tests an analysis counts; none for most. */
-export async function earlierReports(
+/** How many reports of which tests an analysis counts, the call's own first; none where it counts no earlier test. */
+export async function countedTests(
   access: CallAccess,
   { analysisId }: Pick<StoredAnalysis, "analysisId">,
-): Promise<EarlierReports[]> {
+): Promise<CountedTest[]> {
   const counted = await countedCalls(access);
   if (counted.length === 0) return [];
   const analyses = { some: { analysis: { id: analysisId, call: callScope(access) } } };
   const rows = await database().call.findMany({
-    where: { OR: counted.map(callScope) },
+    where: { OR: [access, ...counted].map(callScope) },
     orderBy: { createdAt: "desc" },
     select: { id: true, title: true, _count: { select: { testers: { where: { analyses } } } } },
   });
-  const found = rows.map(({ id, title, _count }) => ({ callId: id, title, reports: _count.testers }));
-  return found.filter(({ reports }) => reports > 0);
+  const tests = rows.map(({ id, title, _count }) => ({ callId: id, title, reports: _count.testers }));
+  const isOwn = ({ callId }: CountedTest) => callId === access.callId;
+  const earlier = tests.filter((test) => !isOwn(test) && test.reports > 0);
+  return earlier.length === 0 ? [] : [...tests.filter(isOwn), ...earlier];
 }

@@ -8,11 +8,11 @@ import { revisionById, revisionByNumber, type Revision } from "@/features/patter
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
 import {
-  earlierReports,
+  countedTests,
   storedResults,
   testerNames,
   type AnalysisProgress,
-  type EarlierReports,
+  type CountedTest,
   type StoredAnalysis,
 } from "./data";
 import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./changes/plan-data";
@@ -37,8 +37,8 @@ export interface LoadedResults<Parts> {
   readonly results: Results<Parts> | null;
   /** Names of testers whose reports were left out of it. */
   readonly leftOut: readonly { readonly name: string; readonly message: string }[];
-  /** Reports of earlier tests in it. */
-  readonly earlier: readonly EarlierReports[];
+  /** The tests whose reports are in it, the call's own first; none where those are its own alone. */
+  readonly tests: readonly CountedTest[];
 }
 
 /**
@@ -51,16 +51,16 @@ export async function loadResults<Shape extends z.ZodRawShape>(
   schema: z.ZodObject<Shape>,
 ): Promise<LoadedResults<z.output<z.ZodObject<Shape>>>> {
   const { progress, analysis } = await storedResults(access, call.version, schema);
-  if (analysis === null) return { progress, results: null, leftOut: [], earlier: [] };
+  if (analysis === null) return { progress, results: null, leftOut: [], tests: [] };
   const { parts, ...stored } = analysis;
   const of =
     stored.revisionId === revision.revisionId ? revision : await revisionById(access.pattern, stored.revisionId);
   const results = { ...stored, ...parts, pattern: of.document, revisionNumber: of.number };
-  const [leftOut, earlier] = await Promise.all([
+  const [leftOut, tests] = await Promise.all([
     namedLeftOut(access, stored),
-    call.countsEarlier ? earlierReports(access, stored) : [],
+    call.countsEarlier ? countedTests(access, stored) : [],
   ]);
-  return { progress, results, leftOut, earlier };
+  return { progress, results, leftOut, tests };
 }
 
 async function namedLeftOut(access: CallAccess, { leftOut }: StoredAnalysis): Promise<LoadedResults<never>["leftOut"]> {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { drawPieces } from "@/engine/drawing";
 import { patternFaults, patternOfPieces } from "@/engine/pattern";
 import { fitAreas, reportSteps } from "@/engine/reporting";
+import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
 import { piecedPattern } from "../../factories/pieced-pattern";
 
 const pattern = piecedPattern();
@@ -27,6 +29,24 @@ describe("patternOfPieces", () => {
       [],
       ["bust"],
     ]);
+  });
+
+  it("is drawn as these pieces are drawn among all of them, with their own measurements", () => {
+    const whole = saltmarshPattern;
+    for (const pieces of [["sleeve"], ["front", "sleeve"]]) {
+      const tested = patternOfPieces(whole, pieces);
+      const measured = ids(tested.measurements);
+      for (const { id } of whole.sizes) {
+        const among = drawPieces(whole, id).filter(({ piece }) => pieces.includes(piece));
+        expect(among.every(({ isToScale }) => isToScale)).toBe(true);
+        expect(drawPieces(tested, id)).toEqual(
+          among.map(({ lines, ...shape }) => ({
+            ...shape,
+            lines: lines.filter(({ measurement }) => measured.includes(measurement)),
+          })),
+        );
+      }
+    }
   });
 
   it("asks a tester for that and no more", () => {

@@ -48,7 +48,7 @@ export default async function PublicCallPage({ params, searchParams }: Props) {
       {...{ page, unit, size }}
       photos={photos.length === 0 ? null : <SampleGallery photos={photos} patternName={listing.pattern.name} />}
       testerPhotos={<ShownGallery photos={shown} pattern={listing.pattern} />}
-      drawing={<PieceGlance pattern={listing.pattern} unit={unit} />}
+      drawing={<PieceGlance pattern={listing.tested} unit={unit} most={listing.pieces === null ? 1 : undefined} />}
       yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}
     />
   );

@@ -5,9 +5,15 @@ import { DrawingFrame, placeIn } from "./drawing-frame";
 import { largestExtent, topRight } from "./drawing-extent";
 import { Strokes } from "./shape-ground";
 
+/** A piece in one size, with the size's label. */
+export interface SizedShape {
+  readonly label: string;
+  readonly shape: PieceShape;
+}
+
 interface NestedDrawingProps {
-  /** The same piece in every size, smallest first, with the size's label. */
-  readonly sizes: readonly { readonly label: string; readonly shape: PieceShape }[];
+  /** The same piece in every size, smallest first. */
+  readonly sizes: readonly SizedShape[];
   readonly title: string;
   readonly unit: LengthUnit;
   readonly fullWidthCm: number;

@@ -1,5 +1,5 @@
 import "server-only";
-import type { PatternDocument, Places } from "@/engine/pattern";
+import { patternOfPieces, type PatternDocument, type Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { piecesWords } from "@/features/calls/pieces-computed";
 import { placesBySize } from "@/features/calls/places-computed";
@@ -95,6 +95,8 @@ export interface PublishedListing extends Listing {
   readonly pattern: PatternDocument;
   /** The pieces that testers make, where it is not the whole garment. */
   readonly pieces: string | null;
+  /** What of the pattern they make and measure: all of it, or those pieces. */
+  readonly tested: PatternDocument;
   readonly places: Places;
   readonly taking: Taking;
 }
@@ -111,7 +113,7 @@ export async function readPublished(published: PublishedCall): Promise<Published
     callId: row.id,
     title: row.title,
     ...ownerOf(row.pattern),
-    ...{ pattern, pieces: piecesWords(pattern, row.pieces) },
+    ...{ pattern, pieces: piecesWords(pattern, row.pieces), tested: patternOfPieces(pattern, row.pieces) },
     places: placesBySize(row.places),
     taking: takingNow(listing, { isClosed: row.status === "closed", applications: row._count.applications }),
   };

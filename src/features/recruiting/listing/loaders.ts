@@ -1,4 +1,5 @@
 import "server-only";
+import { patternOfPieces } from "@/engine/pattern";
 import { ownApplicationLink } from "@/features/recruiting/applications/access";
 import { callAccess } from "@/features/calls/access";
 import { piecesWords } from "@/features/calls/pieces-computed";
@@ -16,7 +17,7 @@ import type { Dates } from "./schema";
 /** What the page of a tester call shows: the published listing or, for members, the draft. */
 export interface CallListing extends Pick<
   PublishedListing,
-  "callId" | "title" | "designer" | "isDemo" | "pattern" | "pieces" | "places"
+  "callId" | "title" | "designer" | "isDemo" | "pattern" | "pieces" | "tested" | "places"
 > {
   readonly document: Omit<PublishedListing["document"], "dates">;
   readonly dates: { readonly [Key in keyof Dates]?: CallDay };
@@ -77,7 +78,8 @@ async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
   const { listing } = readTyped(typed, pattern);
   return {
     ...call,
-    ...{ callId, pattern, pieces: piecesWords(pattern, pieces), title: listing.title === "" ? title : listing.title },
+    ...{ callId, title: listing.title === "" ? title : listing.title },
+    ...{ pattern, pieces: piecesWords(pattern, pieces), tested: patternOfPieces(pattern, pieces) },
     ...{ places: listing.places, document: listing.document },
     dates: listing.document.timeZone === "" ? {} : callDates(listing.dates, listing.document.timeZone),
     agreement: { version: null, text: wholeAgreement(listing.agreement, listing.sharing) },

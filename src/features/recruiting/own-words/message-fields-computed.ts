@@ -31,7 +31,7 @@ export function fieldFaults(
   const names = new Set([...text.matchAll(FIELD)].map(([, name = ""]) => name));
   return [...names].flatMap((field) => {
     if (!isField(field))
-      return `Nothing can be filled in for “[${field}]”. Use ${known()}, or put your words in round brackets.`;
+      return `Nothing can be filled in for “[${field}]”. Use ${known(recipients)}, or put your words in round brackets.`;
     const missing = recipients.filter(({ values }) => values[field] === null);
     return missing.length === 0 ? [] : `“[${field}]” is not known for ${listed(missing)}. ${advice}`;
   });
@@ -41,8 +41,11 @@ function isField(name: string): name is MessageField {
   return MESSAGE_FIELDS.some((field) => field === name);
 }
 
-function known(): string {
-  return MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ");
+/** The fields that are known for everybody. */
+function known(recipients: readonly Filled[]): string {
+  return MESSAGE_FIELDS.filter((field) => recipients.every(({ values }) => values[field] !== null))
+    .map((field) => `[${field}]`)
+    .join(", ");
 }
 
 const MOST_NAMED = 3;

@@ -16,10 +16,8 @@ import { usualConsidering } from "./placing";
 import { invitedPage, placingPeople, storedPlacing, type PlacingStatus, type StoredPlacing } from "./placing-data";
 import type { PlacesQuery } from "./schema";
 import { shownPeople, shownPositions, listedPeople, type ShownPeople } from "./shown-people";
+import { DAYS_TO_ANSWER } from "../listing/usual-days-computed";
 import type { Considering, StoredBoard, StoredSide } from "./stored-board";
-
-/** How long an invitation is valid by default. */
-const DAYS_TO_ANSWER = 7;
 
 /** The last day of an invitation, unless the designer types another. */
 export function usualEnd(now: Date, timeZone: string): string {

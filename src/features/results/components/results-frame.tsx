@@ -15,7 +15,7 @@ interface ResultsFrameProps<Parts> {
 
 /** A page of results: what was calculated last, and a notice if reports or the pattern have changed since. */
 export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFrameProps<Parts>) {
-  const { progress, results, leftOut, earlier } = loaded;
+  const { progress, results, leftOut, tests } = loaded;
   const watch = `/calls/${callId}/analysis`;
   if (results === null && progress.status === "updating") return <StillCalculating what="call" watch={watch} />;
   return (
@@ -36,27 +36,34 @@ export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFramePr
           <p className="mt-2">Everything else was calculated without them. Ask them to correct their report.</p>
         </Notice>
       )}
-      {earlier.length === 0 ? null : <EarlierReports tests={earlier} />}
+      {tests.length === 0 ? null : <CountedTests tests={tests} />}
       {results === null ? null : children(results)}
     </>
   );
 }
 
-/** How many of the reports come from tests before this one. */
-function EarlierReports({ tests }: { readonly tests: LoadedResults<unknown>["earlier"] }) {
+/** How many of the reports come from which test: from this one, which is the first, and from those before it. */
+function CountedTests({ tests: [own, ...earlier] }: Pick<LoadedResults<unknown>, "tests">) {
   return (
-    <Notice title="Reports of two tests, counted together">
-      {tests.map(({ callId, title, reports }) => (
-        <p key={callId} className="wrap-anywhere">
-          {reports === 1 ? "One report comes from" : `${reports} reports come from`}{" "}
-          <Link href={callPageHref(callId, "overview")} className="text-link">
-            {title}
-          </Link>
-          , with the stitches and rows worked there.
-        </p>
-      ))}
+    <Notice title={`Reports of ${1 + earlier.length} tests count together`}>
+      <ul className="numbers">
+        <li>This test: {reportWords(own?.reports ?? 0)}</li>
+        {earlier.map(({ callId, title, reports }) => (
+          <li key={callId} className="wrap-anywhere">
+            <Link href={callPageHref(callId, "overview")} className="text-link">
+              <bdi>{title}</bdi>
+            </Link>
+            : {reportWords(reports)}, with the stitches and rows worked there
+          </li>
+        ))}
+      </ul>
     </Notice>
   );
+}
+
+function reportWords(reports: number): string {
+  if (reports === 0) return "no reports yet";
+  return reports === 1 ? "1 report" : `${reports} reports`;
 }
 
 interface ProgressProps {

@@ -1,8 +1,8 @@
 "use client";
 
-import { useActionState } from "react";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
+import { useHandedForm } from "@/ui/use-handed-form";
 import { AnswerDaysField } from "../progress/answer-days-field";
 import { inviteEarlier } from "./again-actions";
 
@@ -18,9 +18,9 @@ interface AgainFormProps {
 
 /** Chooses testers of the earlier test and invites them. */
 export function AgainForm({ callId, people }: AgainFormProps) {
-  const [failed, send, isSending] = useActionState(inviteEarlier, undefined);
+  const { answer: failed, isSending, formProps } = useHandedForm(inviteEarlier);
   return (
-    <form action={send} className="max-w-xl">
+    <form {...formProps} className="max-w-xl">
       <input type="hidden" name="callId" value={callId} />
       <fieldset className="mb-5">
         <legend className="mb-1 font-semibold">Testers</legend>

@@ -1,5 +1,6 @@
 import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
 import { setCountsEarlier } from "./again-actions";
 import type { NotCarried } from "./again-data";
 
@@ -16,41 +17,41 @@ interface CountTogetherProps {
 export function CountTogether({ callId, title, isCounted, notCarried, mayEdit }: CountTogetherProps) {
   const left = leftOutWords(notCarried);
   return (
-    <Section
-      title="Reports of the earlier test"
-      intro={
-        isCounted
-          ? `Reports of “${title}” count in these results too, with the stitches and rows that were worked there.`
-          : `Reports of “${title}” are not counted here: the results come from this test alone.`
-      }
-    >
-      {left.length === 0 ? null : (
-        <ul className="mb-4 max-w-2xl list-disc space-y-1 pl-5">
-          {left.map((words) => (
-            <li key={words} className="wrap-anywhere">
-              {words}
-            </li>
-          ))}
-        </ul>
-      )}
-      {mayEdit ? (
-        <OneButtonForm
-          action={setCountsEarlier}
-          sends={{ callId, counts: isCounted ? "no" : "yes" }}
-          button={isCounted ? "Count this test alone" : "Count both tests together"}
-          waiting="One moment …"
-        />
-      ) : null}
+    <Section title="Reports of the earlier test">
+      <Sheet>
+        <p role="status" className="mb-4 wrap-anywhere">
+          {isCounted
+            ? `Reports of “${title}” count here too, each with the stitches and rows worked there.`
+            : `Reports of “${title}” do not count here: results come from this test alone.`}
+        </p>
+        {left.length === 0 ? null : (
+          <ul className="mb-4 list-disc space-y-1 pl-5">
+            {left.map((words) => (
+              <li key={words} className="wrap-anywhere">
+                {words}
+              </li>
+            ))}
+          </ul>
+        )}
+        {mayEdit ? (
+          <OneButtonForm
+            action={setCountsEarlier}
+            sends={{ callId, counts: isCounted ? "no" : "yes" }}
+            button={isCounted ? "Count this test alone" : "Count both tests together"}
+            waiting="One moment …"
+          />
+        ) : null}
+      </Sheet>
     </Section>
   );
 }
 
 function leftOutWords({ sizes, measurements, yarn }: NotCarried): string[] {
   return [
-    ...sizes.map((label) => `Reports in size ${label} cannot be counted: the newest revision does not have it.`),
+    ...sizes.map((label) => `Reports in size ${label} cannot count: the newest revision does not have this size.`),
     ...measurements.map(
-      (label) => `“${label}” cannot be compared: it is made of something that the earlier garments did not have.`,
+      (label) => `“${label}” cannot be compared: the earlier garments did not have everything that it is made of.`,
     ),
-    ...(yarn ? ["Yarn cannot be compared: the pieces are made of other stitches now."] : []),
+    ...(yarn ? ["Yarn cannot be compared: the pieces now have other stitches or rows."] : []),
   ];
 }

@@ -1,9 +1,11 @@
 "use client";
 
-import { useActionState } from "react";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import { useHandedForm } from "@/ui/use-handed-form";
 import { choosePieces } from "./again-actions";
 
 interface PiecesFormProps {
@@ -13,34 +15,50 @@ interface PiecesFormProps {
 
 /** Which pieces of the garment the testers of a later test make. */
 export function PiecesForm({ callId, pieces }: PiecesFormProps) {
-  const [failed, send, isSending] = useActionState(choosePieces, undefined);
+  const chosen = piecesWords(
+    { pieces },
+    pieces.flatMap(({ id, isChosen }) => (isChosen ? [id] : [])),
+  );
+  const { answer: failed, isSending, formProps } = useHandedForm(choosePieces);
   return (
-    <Section
-      title="What testers make"
-      intro="Tick single pieces to test only those: testers are then asked for the swatches, stitches and measurements of these pieces alone, and for no yarn."
-    >
-      <form action={send} className="max-w-xl">
-        <input type="hidden" name="callId" value={callId} />
-        <fieldset className="mb-4">
-          <legend className="mb-1 font-semibold">Pieces (none ticked: the whole garment)</legend>
-          {pieces.map(({ id, label, isChosen }) => (
-            <label key={id} className="flex min-h-11 cursor-pointer items-center gap-3">
-              <input
-                type="checkbox"
-                name="piece"
-                value={id}
-                defaultChecked={isChosen}
-                className="size-5 shrink-0 accent-thread"
-              />
-              <bdi className="min-w-0 wrap-anywhere">{label}</bdi>
-            </label>
-          ))}
-        </fieldset>
-        <Button type="submit" look="quiet" disabled={isSending}>
-          {isSending ? "Saving …" : "Save pieces"}
-        </Button>
-        <ActionFailure failed={failed} />
-      </form>
+    <Section title="What testers make">
+      <Sheet>
+        <p role="status" className="mb-3 wrap-anywhere">
+          {chosen === null ? (
+            "Testers make the whole garment."
+          ) : (
+            <>
+              Testers make only: <bdi className="font-semibold">{chosen}</bdi>
+            </>
+          )}
+        </p>
+        <form {...formProps}>
+          <input type="hidden" name="callId" value={callId} />
+          <fieldset className="mb-4">
+            <legend className="sr-only">Pieces</legend>
+            <p className="mb-2 text-sm text-soft">
+              Tick the pieces to test, or none for the whole garment. Testers of single pieces swatch, count and measure
+              only these, and report no yarn.
+            </p>
+            {pieces.map(({ id, label, isChosen }) => (
+              <label key={id} className="flex min-h-11 cursor-pointer items-center gap-3">
+                <input
+                  type="checkbox"
+                  name="piece"
+                  value={id}
+                  defaultChecked={isChosen}
+                  className="size-5 shrink-0 accent-thread"
+                />
+                <bdi className="min-w-0 wrap-anywhere">{label}</bdi>
+              </label>
+            ))}
+          </fieldset>
+          <Button type="submit" look="quiet" disabled={isSending}>
+            {isSending ? "Saving …" : "Save pieces"}
+          </Button>
+          <ActionFailure failed={failed} />
+        </form>
+      </Sheet>
     </Section>
   );
 }

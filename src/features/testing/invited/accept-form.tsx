@@ -77,7 +77,7 @@ function AgreeAnew({ agreement: { version, text } }: { readonly agreement: { ver
       </div>
       <label className="flex min-h-11 cursor-pointer items-center gap-3">
         <input type="checkbox" name="agreed" value={version} required className="size-5 shrink-0 accent-thread" />I
-        agree to this for this test.
+        agree to this.
       </label>
     </section>
   );

@@ -61,7 +61,7 @@ export async function acceptInvited(
 function notAgreed(agreed: number | null): AppError {
   return agreed === null
     ? new AppError("not-allowed", "To accept, tick that you agree to what this test asks of you.")
-    : new AppError("changed-meanwhile", "What you agree to has changed. Reload the page and read it again.");
+    : new AppError("changed-meanwhile", "The agreement has changed. Reload the page and read it again.");
 }
 
 /** Declines an invitation, once; see `acceptInvited`. */

@@ -12,8 +12,15 @@ export type ChangeableKind = (typeof CHANGEABLE_KINDS)[number];
 
 export interface KindOfMail {
   readonly name: string;
+  /** As after “to”. */
   readonly who: string;
+  /** As within a sentence. */
   readonly when: string;
+}
+
+/** `To all testers, on the first day.` */
+export function whoAndWhen({ who, when }: KindOfMail): string {
+  return `To ${who}, ${when}.`;
 }
 
 interface Changeable extends KindOfMail {
@@ -21,60 +28,68 @@ interface Changeable extends KindOfMail {
   readonly mayBeOff: boolean;
 }
 
-const NO_REPORT = "Testers who have not sent their report";
-const NO_SWATCH = "Testers without a swatch";
+const NO_REPORT = "testers who have not sent their report";
+const NO_SWATCH = "testers without a swatch";
 
 export const CHANGEABLE_MAIL: Readonly<Record<ChangeableKind, Changeable>> = {
   "application-received": {
-    ...{ name: "Application received", who: "Applicants", when: "At once, with the way back to it" },
+    ...{ name: "Application received", who: "applicants", when: "at once, with the way back to their application" },
     mayBeOff: false,
   },
   "place-offered": {
-    ...{ name: "Spot offered", who: "Whom you invite", when: "When you invite them, or extend their deadline" },
+    ...{
+      name: "Spot offered",
+      who: "people you invite",
+      when: "when you invite them and when you extend their deadline",
+    },
     mayBeOff: false,
   },
   "answer-offer": {
-    ...{ name: "Please answer", who: "Who has a spot and has not answered" },
-    ...{ when: "The day before their offer ends", mayBeOff: true },
+    ...{ name: "Please answer", who: "people who have not answered their offer" },
+    ...{ when: "the day before it ends", mayBeOff: true },
   },
   "no-place": {
-    ...{ name: "No spot", who: "Applicants without a spot", when: "When you choose to tell them" },
+    ...{ name: "No spot", who: "applicants without a spot", when: "when you choose to tell them" },
     mayBeOff: false,
   },
   "place-accepted": {
-    ...{ name: "Accepted", who: "Who has accepted a spot", when: "At once, with their dates and their link" },
+    ...{ name: "Accepted", who: "people who accept a spot", when: "at once, with their dates and their link" },
     mayBeOff: false,
   },
-  "start-today": { name: "The test starts", who: "All testers", when: "On the first day", mayBeOff: true },
+  "start-today": { name: "The test starts", who: "all testers", when: "on the first day", mayBeOff: true },
   "swatch-tomorrow": {
-    ...{ name: "Swatch due tomorrow", who: NO_SWATCH, when: "The day before it is due", mayBeOff: true },
+    ...{ name: "Swatch due tomorrow", who: NO_SWATCH, when: "the day before it is due", mayBeOff: true },
   },
   "swatch-overdue": {
-    ...{ name: "Swatch missing", who: NO_SWATCH, when: "Six days after it was due", mayBeOff: true },
+    ...{ name: "Swatch missing", who: NO_SWATCH, when: "six days after it was due", mayBeOff: true },
   },
   "swatch-received": {
-    ...{ name: "Swatch received", who: "Who has sent a swatch", when: "At once, the first time", mayBeOff: true },
+    ...{ name: "Swatch received", who: "testers who send a swatch", when: "at once, the first time", mayBeOff: true },
   },
-  "half-way": { name: "Half way", who: NO_REPORT, when: "Half way between start and report", mayBeOff: true },
+  "correction-open": {
+    ...{ name: "Correction unanswered", who: "testers who have not answered a correction" },
+    ...{ when: "three days after you publish it", mayBeOff: true },
+  },
+  "half-way": { name: "Half way", who: NO_REPORT, when: "half way between the start and the deadline", mayBeOff: true },
   "report-tomorrow": {
-    ...{ name: "Report due tomorrow", who: NO_REPORT, when: "The day before it is due", mayBeOff: true },
+    ...{ name: "Report due tomorrow", who: NO_REPORT, when: "the day before it is due", mayBeOff: true },
   },
   "report-late": {
-    ...{ name: "Report missing", who: NO_REPORT, when: "When it is three days late", mayBeOff: true },
+    ...{ name: "Report missing", who: NO_REPORT, when: "when it is three days late", mayBeOff: true },
   },
   "report-received": {
-    ...{ name: "Report received", who: "Who has sent a report", when: "At once, the first time", mayBeOff: true },
+    ...{ name: "Report received", who: "testers who send a report", when: "at once, the first time", mayBeOff: true },
   },
 };
 
 /** Mail that everybody needs as it is. */
 export const FIXED_MAIL: readonly KindOfMail[] = [
-  { name: "Answer to a question", who: "Who asked", when: "When you answer" },
-  { name: "Question about a number", who: "Whom you ask", when: "When you ask" },
-  { name: "Correction", who: "Testers of its sizes who are not finished", when: "When you publish it" },
+  { name: "Answer to a question", who: "the tester who asked", when: "when you answer" },
+  { name: "Question about a number", who: "the tester you ask", when: "when you ask" },
+  { name: "Correction", who: "testers of its sizes who are not finished", when: "when you publish it" },
   {
-    ...{ name: "Pattern released", who: "Who has reported, and agreed to wait with their photos" },
-    when: "When you mark its first version as published",
+    ...{ name: "Pattern released", who: "testers who have reported and agreed to wait with their photos" },
+    when: "when you mark its first version as published",
   },
-  { name: "Spot or test ended", who: "Whose offer or test you end", when: "At once" },
+  { name: "Spot or test ended", who: "the person whose offer or test you end", when: "at once" },
 ];

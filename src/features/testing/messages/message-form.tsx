@@ -60,7 +60,7 @@ export function MessageForm(props: MessageFormProps) {
   );
 }
 
-const ADDED = "The greeting, your name and what stands below are added.";
+const ADDED = "Sizewright adds the greeting, the links and your name.";
 const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. ${ADDED}`;
 const APPLICANT_HINT = `[name] is filled in for each applicant. ${ADDED}`;
 

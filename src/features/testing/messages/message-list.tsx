@@ -3,13 +3,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import { switchKind } from "./message-change-actions";
-import {
-  CHANGEABLE_KINDS,
-  CHANGEABLE_MAIL,
-  FIXED_MAIL,
-  type ChangeableKind,
-  type KindOfMail,
-} from "./changeable-kinds";
+import { CHANGEABLE_KINDS, CHANGEABLE_MAIL, FIXED_MAIL, whoAndWhen, type ChangeableKind } from "./changeable-kinds";
 import type { MessageChange } from "@/features/recruiting/own-words/changed-message-computed";
 
 interface MessageListProps {
@@ -38,7 +32,7 @@ export function MessageList({ callId, changes, mayEdit }: MessageListProps) {
           {FIXED_MAIL.map((kind) => (
             <li key={kind.name} className="py-3">
               <p className="font-semibold">{kind.name}</p>
-              <WhoAndWhen kind={kind} />
+              <p className="text-soft">{whoAndWhen(kind)}</p>
             </li>
           ))}
         </ul>
@@ -69,7 +63,7 @@ function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
             mail.name
           )}
         </p>
-        <WhoAndWhen kind={mail} />
+        <p className="text-soft">{whoAndWhen(mail)}</p>
         <p className="text-sm">{stateWords(change)}</p>
       </div>
       {mayEdit && mail.mayBeOff ? (
@@ -82,14 +76,6 @@ function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
         />
       ) : null}
     </li>
-  );
-}
-
-function WhoAndWhen({ kind: { who, when } }: { readonly kind: KindOfMail }) {
-  return (
-    <p className="text-soft">
-      {who}. {when}.
-    </p>
   );
 }
 

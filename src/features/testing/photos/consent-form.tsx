@@ -45,17 +45,19 @@ export function ConsentForm({ testerId, allowed, creditName, isOfChild }: Consen
         </label>
       ))}
       {isOfChild ? <GuardianAgrees isNeeded={isAllowingMore} /> : null}
-      <p className="text-sm text-soft">
-        {isOfChild ? null : "Allow this only if whoever wears the garment agrees. "}
+      <p className="text-sm">
         {creditName ? (
           <>
-            You would be credited as <bdi className="font-semibold">{creditName}</bdi>.
+            Credit: <bdi className="font-semibold">{creditName}</bdi>
           </>
         ) : (
           "You would not be named. Once your report is sent, you can say there how you would like to be named."
-        )}{" "}
-        If you withdraw this later, Sizewright shows them to nobody else from then on, and the designer is asked to take
-        them down elsewhere. Copies that others downloaded or posted elsewhere cannot be recalled.
+        )}
+      </p>
+      <p className="text-sm text-soft">
+        {isOfChild ? null : "Allow this only if whoever wears the garment agrees. "}If you withdraw this later,
+        Sizewright shows them to nobody else from then on, and the designer is asked to take them down elsewhere. Copies
+        that others downloaded or posted elsewhere cannot be recalled.
       </p>
       {isWithdrawing ? (
         <p role="status" className="border-l-4 border-thread pl-3">

@@ -20,5 +20,5 @@ export async function showPhoto(
     data: { shownSince: isShown ? new Date() : null },
   });
   if (count === 0)
-    throw new AppError("changed-meanwhile", "They do not allow this photo on the pattern’s page (any more).");
+    throw new AppError("changed-meanwhile", "The tester does not allow this photo on the pattern’s page.");
 }

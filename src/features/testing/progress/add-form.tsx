@@ -1,6 +1,7 @@
 "use client";
 
 import { getInputProps } from "@conform-to/react";
+import { DAYS_TO_ANSWER } from "@/features/recruiting/listing/usual-days-computed";
 import { Button } from "@/ui/button";
 import { describedBy, Field, Select, TextInput } from "@/ui/field";
 import { FormErrors } from "@/ui/form-errors";
@@ -19,7 +20,10 @@ type Fields = Record<"callId" | "name" | "email" | "size" | "days" | "self", str
 
 /** Invites somebody who has not applied, or adds the designer as a tester. */
 export function AddForm({ callId, isMailed, sizes }: AddFormProps) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, { callId, days: "7" });
+  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, {
+    callId,
+    days: String(DAYS_TO_ANSWER),
+  });
   return (
     <form {...formProps}>
       <FormErrors errors={formErrors} />

@@ -1,3 +1,4 @@
+import { DAYS_TO_ANSWER } from "@/features/recruiting/listing/usual-days-computed";
 import { describedBy, Field, Select } from "@/ui/field";
 
 interface AnswerDaysFieldProps {
@@ -7,7 +8,7 @@ interface AnswerDaysFieldProps {
 }
 
 /** How long somebody who is invited has to answer. */
-export function AnswerDaysField({ id, chosen = "7", errors }: AnswerDaysFieldProps) {
+export function AnswerDaysField({ id, chosen = String(DAYS_TO_ANSWER), errors }: AnswerDaysFieldProps) {
   return (
     <Field id={id} label="Time to answer" errors={errors}>
       <Select id={id} name="days" defaultValue={chosen} aria-describedby={describedBy(id)}>

@@ -57,7 +57,7 @@ const troubleSchema = z.object({
   /** Size -> testers. */
   sizes: z.record(z.string(), z.int()),
   many: z.int(),
-  shown: z.array(noteSchema.extend({ happened: z.string(), did: z.string() })),
+  shown: z.array(noteSchema.extend({ testerId: z.string(), happened: z.string(), did: z.string() })),
 });
 
 /** What went wrong at one place. */
@@ -201,7 +201,7 @@ async function troublesOf(
       GROUP BY key, "order" ORDER BY testers DESC, "order" LIMIT ${take} OFFSET ${skip}
     )
     SELECT key, testers, sizes, count(*)::int AS many,
-      to_jsonb((array_agg(jsonb_build_object('happened', happened, 'did', did, ${NOTE}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
+      to_jsonb((array_agg(jsonb_build_object('testerId', tester_id, 'happened', happened, 'did', did, ${NOTE}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
     FROM listed JOIN notes USING (key)
     GROUP BY key, testers, sizes, listed.order ORDER BY testers DESC, listed.order`;
   return z.array(troubleSchema).parse(rows);

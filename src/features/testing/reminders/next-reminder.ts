@@ -11,6 +11,7 @@ export const DATED_KINDS = [
   "half-way",
   "report-tomorrow",
   "report-late",
+  "correction-open",
 ] as const;
 
 export type DatedKind = (typeof DATED_KINDS)[number];
@@ -41,6 +42,8 @@ export interface RemindedTester {
   readonly answerBy: Date | null;
   /** Deadlines are the first moments after; null where there are none. */
   readonly dates: { readonly startOn: Date; readonly swatchBy: Date; readonly reportBy: Date } | null;
+  /** When the corrections were published that they are asked about and have not answered. */
+  readonly corrections: readonly Date[];
   readonly timeZone: string;
   /** How often they want reminders. */
   readonly choice: ReminderChoice;
@@ -50,6 +53,8 @@ export interface RemindedTester {
 }
 
 const GRACE_DAYS = 3;
+/** From a correction until its answer is asked for again. */
+const DAYS_TO_CORRECT = 3;
 const WEEK_DAYS = 7;
 
 /**
@@ -85,13 +90,14 @@ interface DatedReminder extends Reminder {
   readonly kind: DatedKind;
 }
 
+const OVERDUE: ReadonlySet<DatedKind> = new Set(["swatch-overdue", "report-late", "correction-open"]);
+
 /** One for each week, on its Monday. What is overdue comes on the Monday after, and all else on the one before. */
 function byWeek(reminders: readonly DatedReminder[], zone: string): Reminder[] {
   const weeks = new Map<number, DatedKind[]>();
   for (const { kind, at } of reminders) {
     const day = DateTime.fromJSDate(at, { zone });
-    const isOverdue = kind === "swatch-overdue" || kind === "report-late";
-    const monday = morningOf((isOverdue ? day.plus({ days: WEEK_DAYS - 1 }) : day).startOf("week")).getTime();
+    const monday = morningOf((OVERDUE.has(kind) ? day.plus({ days: WEEK_DAYS - 1 }) : day).startOf("week")).getTime();
     weeks.set(monday, [...(weeks.get(monday) ?? []), kind]);
   }
   return [...weeks].map(([monday, holds]) => {
@@ -100,16 +106,22 @@ function byWeek(reminders: readonly DatedReminder[], zone: string): Reminder[] {
   });
 }
 
-function datedReminders({ state, hasSwatch, answerBy, dates, timeZone }: RemindedTester): DatedReminder[] {
+function datedReminders(tester: RemindedTester): DatedReminder[] {
+  const { state, hasSwatch, answerBy, dates, corrections, timeZone } = tester;
   const on = (kind: DatedKind, about: Date, day: DateTime): DatedReminder => ({ kind, about, at: morningOf(day) });
   const lastDay = (deadline: Date) => DateTime.fromMillis(deadline.getTime() - 1, { zone: timeZone });
   if (state === "invited") return answerBy === null ? [] : [on("answer-offer", answerBy, dayBefore(lastDay(answerBy)))];
-  if (state === "over" || dates === null) return [];
+  if (state === "over") return [];
+  const open = corrections.map((at) =>
+    on("correction-open", at, DateTime.fromJSDate(at, { zone: timeZone }).plus({ days: DAYS_TO_CORRECT })),
+  );
+  if (dates === null) return open;
   const { startOn, swatchBy, reportBy } = dates;
   const halfWay = new Date((startOn.getTime() + reportBy.getTime()) / 2);
   return [
     on("report-tomorrow", reportBy, dayBefore(lastDay(reportBy))),
     on("report-late", reportBy, lastDay(reportBy).plus({ days: GRACE_DAYS + 1 })),
+    ...open,
     ...(hasSwatch
       ? []
       : [

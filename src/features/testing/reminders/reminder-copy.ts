@@ -72,6 +72,11 @@ function wordsOf(kind: Exclude<DatedKind, "answer-offer">, pattern: string): { s
         subject: `Your report on “${pattern}”`,
         text: "I have no report from you yet. I would still like to have it: how are you getting on? If I hear nothing I may offer your spot to somebody else, but nothing happens by itself.",
       };
+    case "correction-open":
+      return {
+        subject: `A correction to “${pattern}” waits for your answer`,
+        text: "I published a correction and don’t know yet what it means for your garment. One tap on your page tells me whether you will follow it, have changed it, or keep what you made. Each of these is fine.",
+      };
   }
 }
 
@@ -92,4 +97,5 @@ const WEEK_LINES: Readonly<Record<DatedKind, string>> = {
   "report-tomorrow":
     "Your report is due this week. What you have entered so far is saved, and you can send what you have.",
   "report-late": "I have no report from you yet. I would still like to have it: how are you getting on?",
+  "correction-open": "A correction to the pattern waits for your answer: one tap on your page.",
 };

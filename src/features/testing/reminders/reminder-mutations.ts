@@ -80,6 +80,7 @@ function remindedTester(row: Row, now: Date): RemindedTester {
     answerBy: row.invitationExpiresAt,
     dates:
       dates === null ? null : { startOn: dates.startOn.at, swatchBy: dates.swatchBy.at, reportBy: dates.reportBy.at },
+    corrections: openCorrections(row),
     timeZone,
     choice: lessOften(row.reminders, row.account?.reminders),
     kindsOff: DATED_KINDS.filter((kind) => row.call.messageKinds.some((off) => off.kind === kind)),
@@ -87,13 +88,36 @@ function remindedTester(row: Row, now: Date): RemindedTester {
   };
 }
 
+/** When those of their size were published that they have not answered. */
+function openCorrections({ size, call, correctionAnswers }: Row): Date[] {
+  const answered = new Set(correctionAnswers.map(({ correctionId }) => correctionId));
+  return call.corrections
+    .filter(({ id, sizes }) => !answered.has(id) && (sizes.length === 0 || sizes.includes(size)))
+    .map(({ createdAt }) => createdAt);
+}
+
 const REMINDED = {
-  ...{ id: true, invitedAt: true, invitationExpiresAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
+  ...{
+    id: true,
+    size: true,
+    invitedAt: true,
+    invitationExpiresAt: true,
+    acceptedAt: true,
+    declinedAt: true,
+    withdrawnAt: true,
+  },
   ...{ stoppedAt: true, timeZone: true, dates: true, reportedAt: true, answeredMeasurements: true },
   reportDraft: { select: { hasSwatch: true, hasMore: true } },
   ...{ reminders: true, account: { select: { reminders: true } } },
   sentReminders: { select: { kind: true, about: true, writtenAt: true } },
-  call: { select: { listing: listingDays, messageKinds: { where: { isOff: true }, select: { kind: true } } } },
+  correctionAnswers: { select: { correctionId: true } },
+  call: {
+    select: {
+      listing: listingDays,
+      corrections: { select: { id: true, sizes: true, createdAt: true } },
+      messageKinds: { where: { isOff: true }, select: { kind: true } },
+    },
+  },
 } satisfies Prisma.TesterSelect;
 
 type Row = Prisma.TesterGetPayload<{ select: typeof REMINDED }>;

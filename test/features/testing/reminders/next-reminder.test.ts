@@ -15,7 +15,7 @@ function tester(change: Partial<RemindedTester> = {}): RemindedTester {
   const timeZone = change.timeZone ?? "Europe/Lisbon";
   return {
     ...{ state: "accepted", since: new Date(0), hasSwatch: false, answerBy: null, timeZone, sent: [] },
-    ...{ choice: "all", kindsOff: [] },
+    ...{ choice: "all", kindsOff: [], corrections: [] },
     dates: {
       startOn: startOfDay("2027-01-04", timeZone),
       swatchBy: endOfDay("2027-01-20", timeZone),
@@ -123,6 +123,17 @@ describe("the reminders of a tester", () => {
     const answerBy = endOfDay("2027-02-10", "Europe/Lisbon");
     const invited = tester({ choice: "weekly", state: "invited", answerBy });
     expect(nextReminder(invited, new Date("2027-02-01T00:00:00Z"))?.kind).toBe("answer-offer");
+  });
+
+  it("ask for the answer to a correction once more, three days after it, and in the e-mail of a week on the Monday after", () => {
+    // A Tuesday.
+    const published = new Date("2027-02-02T10:00:00Z");
+    const asked = (change: Partial<RemindedTester>) =>
+      listed(all(tester({ dates: null, corrections: [published], ...change }), published), "Europe/Lisbon");
+    expect(asked({})).toEqual(["2027-02-05 08:00 correction-open"]);
+    expect(asked({ choice: "weekly" })).toEqual(["2027-02-08 08:00 this-week"]);
+    expect(asked({ kindsOff: ["correction-open"] })).toEqual([]);
+    expect(asked({ state: "over" })).toEqual([]);
   });
 
   it("do not come to those who want none, nor of a kind that the designer switched off", () => {

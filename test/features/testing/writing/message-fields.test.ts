@@ -20,6 +20,10 @@ describe("fields of a message to several testers", () => {
     expect(fieldFaults("Hello [nmae], see [name]", [{ name: "Ada", values: ADA }])).toEqual([
       "Nothing can be filled in for “[nmae]”. Use [name], [size], [swatch day], [report day], or put your words in round brackets.",
     ]);
+    const [fault] = fieldFaults("Hello [nmae]", [
+      { name: "applicants", values: { ...ADA, size: null, "swatch day": null, "report day": null } },
+    ]);
+    expect(fault).toContain("Use [name], or put");
     expect(fillFields("[toString] [nmae]", ADA)).toBe("[toString] [nmae]");
     expect(fieldFaults("[constructor]", [])).toHaveLength(1);
   });

@@ -19,6 +19,7 @@ import { TroublePlaces } from "@/features/testing/questions/components/trouble-p
 import { troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
 import { PhotosInSize } from "../photos-in-size";
+import { photosOfTroubles } from "../photos-of-troubles";
 
 export const metadata: Metadata = { title: CALL_PAGES.fit.name };
 
@@ -31,13 +32,14 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
     fitRemarks(loaded.access),
     troubledPlaces(loaded.access, loaded.revision.document, questionsQuerySchema.parse({})),
   ]);
+  const troublePhotos = await photosOfTroubles(loaded.access, troubled);
   return (
     <CallPage loaded={loaded} page="fit">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => <Fit {...{ loaded, results, remarks, asked }} />}
       </ResultsFrame>
       <div className="mt-12">
-        <TroublePlaces {...{ troubled, callId }} pattern={loaded.revision.document} />
+        <TroublePlaces {...{ troubled, callId }} photos={troublePhotos} pattern={loaded.revision.document} />
       </div>
     </CallPage>
   );

@@ -9,6 +9,7 @@ import { CorrectionsLink, CorrectionsSection } from "@/features/testing/correcti
 import { QuestionsView } from "@/features/testing/questions/components/questions-view";
 import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
+import { photosOfTroubles } from "../photos-of-troubles";
 
 export const metadata: Metadata = { title: CALL_PAGES.questions.name };
 
@@ -24,13 +25,14 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
     query.at === undefined ? publishedCorrections(loaded.access) : null,
     publishedVersions(loaded.access.pattern),
   ]);
+  const photos = await photosOfTroubles(loaded.access, troubled);
   return (
     <CallPage
       loaded={loaded}
       page="questions"
       intro={corrections === null ? null : <CorrectionsLink {...{ corrections }} />}
     >
-      <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
+      <QuestionsView {...{ asked, troubled, photos, query, pattern, callId }} mayEdit={loaded.mayEdit} />
       {corrections === null ? null : (
         <CorrectionsSection
           {...{ callId, pattern, corrections }}

@@ -54,7 +54,7 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
       {followed !== null && mayEdit && isOpen ? (
         <Notice title={`This test follows “${followed.title}”`}>
           <p>
-            Choose the dates and publish it, then{" "}
+            {isPublished ? "You can now" : "Choose the dates and publish it, then"}{" "}
             <Link href={`/calls/${callId}/progress/again`} className="text-link">
               invite earlier testers
             </Link>
@@ -62,18 +62,18 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
           </p>
         </Notice>
       ) : null}
+      {followed === null ? null : (
+        <div className="grid items-start gap-x-6 lg:grid-cols-2">
+          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
+          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
+        </div>
+      )}
       <ListingForm
         callId={callId}
         listing={listing}
         mayEdit={mayEdit && isOpen}
         {...listingFormContent(revision.document, { listing, unit: viewer.unit })}
       />
-      {followed === null ? null : (
-        <div className="mt-12">
-          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
-          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
-        </div>
-      )}
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>
   );

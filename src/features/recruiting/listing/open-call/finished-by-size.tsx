@@ -4,11 +4,11 @@ import { finishedOfPattern } from "@/features/patterns/computed";
 import { formatLengthNumber } from "@/ui/format-length";
 import { FinishedNumbers } from "./finished-numbers";
 
-/** The garment's measurements in each size, from the pattern's numbers. */
+/** What the garment, or the tested pieces of it, measure in each size, from the pattern's numbers. */
 export function FinishedBySize({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   return (
     <FinishedNumbers
-      corner={`Garment, ${unit}`}
+      corner={`Finished, ${unit}`}
       sizes={pattern.sizes.map(({ label }) => label)}
       measurements={finishedOfPattern(pattern).map(({ measurement: { id, letter, label }, sizes }) => ({
         ...{ id, letter, label },

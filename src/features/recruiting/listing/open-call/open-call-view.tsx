@@ -53,7 +53,7 @@ export function OpenCallView({ page, unit, size, photos, testerPhotos, drawing, 
     >
       <OpenCallState page={page} />
       {listing.pieces === null ? null : (
-        <Notice title={`This test is of a part of the garment: ${listing.pieces}`}>
+        <Notice title={`This test covers only part of the garment: ${listing.pieces}`}>
           <p>Testers swatch, make and measure nothing else.</p>
         </Notice>
       )}
@@ -125,9 +125,9 @@ function Sizes({ listing, size, unit, yarn }: SizesProps) {
         <div className="mt-6">
           <Fold title="All sizes side by side">
             <SizeSpots listing={listing} unit={unit} />
-            {listing.pattern.measurements.length > 0 ? (
+            {listing.tested.measurements.length > 0 ? (
               <div className="mt-6">
-                <FinishedBySize pattern={listing.pattern} unit={unit} />
+                <FinishedBySize pattern={listing.tested} unit={unit} />
               </div>
             ) : null}
           </Fold>

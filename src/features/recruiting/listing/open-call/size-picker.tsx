@@ -39,7 +39,9 @@ export function SizePicker({ listing, size, unit, yarn }: SizePickerProps) {
             <Titled title="Yarn">
               {yarn ?? (
                 <p className="text-soft">
-                  How much this size needs is not known yet: it is calculated from what testers use.
+                  {listing.pieces === null
+                    ? "How much this size needs is not known yet: it is calculated from what testers use."
+                    : "How much the tested pieces need is not known."}
                 </p>
               )}
               {document.yarn === "" ? null : (
@@ -49,7 +51,7 @@ export function SizePicker({ listing, size, unit, yarn }: SizePickerProps) {
               )}
             </Titled>
           </div>
-          <Lengths title="The finished garment" lengths={finishedLengths(listing, { size, unit })} />
+          <Lengths title="Finished measurements" lengths={finishedLengths(listing, { size, unit })} />
         </div>
       </Sheet>
     </>
@@ -80,8 +82,8 @@ function bodyLengths(listing: CallListing, { size, unit }: InSize): NamedLength[
   });
 }
 
-function finishedLengths({ pattern }: CallListing, { size, unit }: InSize): NamedLength[] {
-  return finishedOfPattern(pattern).map(({ measurement: { id, letter, label }, sizes }) => {
+function finishedLengths({ tested }: CallListing, { size, unit }: InSize): NamedLength[] {
+  return finishedOfPattern(tested).map(({ measurement: { id, letter, label }, sizes }) => {
     const cm = sizes.find((entry) => entry.size === size.id)?.designCm ?? null;
     return {
       id,

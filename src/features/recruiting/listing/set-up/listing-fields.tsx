@@ -1,7 +1,10 @@
+import type { FocusEvent } from "react";
+import type { PatternDocument } from "@/engine/pattern";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { bodyField, NOTICE_FIELDS, type AskableMeasurement } from "../field-names";
 import type { ListingFormState } from "./listing-form-state";
+import { usualDeadlines } from "../usual-days-computed";
 import { SpotFields, type SpotAdvice } from "./spot-fields";
 import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
 
@@ -9,6 +12,7 @@ import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-
 export interface ListingContent {
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
   readonly body: readonly AskableMeasurement[];
+  readonly craft: PatternDocument["craft"];
   readonly advice: SpotAdvice;
 }
 
@@ -17,7 +21,7 @@ interface ListingFieldsProps extends ListingContent {
 }
 
 /** All fields of a listing, section by section. */
-export function ListingFields({ state, sizes, body, advice }: ListingFieldsProps) {
+export function ListingFields({ state, sizes, body, craft, advice }: ListingFieldsProps) {
   return (
     <>
       <Section title="The test">
@@ -40,7 +44,7 @@ export function ListingFields({ state, sizes, body, advice }: ListingFieldsProps
         title="Dates"
         intro="Everybody sees them in your time zone and in their own. A deadline ends at midnight."
       >
-        <DayFields state={state} />
+        <DayFields state={state} craft={craft} />
       </Section>
       <Section title="The work">
         <WorkFields state={state} />
@@ -140,22 +144,36 @@ function NoticeFields({ state }: Pick<ListingFieldsProps, "state">) {
   );
 }
 
-function DayFields({ state }: Pick<ListingFieldsProps, "state">) {
+function DayFields({ state, craft }: Pick<ListingFieldsProps, "state" | "craft">) {
+  const fillDeadlines = ({ target }: FocusEvent<HTMLDivElement>) => {
+    if (!(target instanceof HTMLInputElement) || target.name !== "startOn") return;
+    for (const [name, day] of Object.entries(usualDeadlines(target.value, craft) ?? {})) {
+      const deadline = target.form?.elements.namedItem(name);
+      if (deadline instanceof HTMLInputElement && deadline.value === "") deadline.value = day;
+    }
+  };
   return (
-    <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
-      <div className="sm:col-span-2 sm:max-w-sm">
-        <ZoneField state={state} name="timeZone" label="Time zone" hint="Region and city, such as Europe/Lisbon." />
+    <Sheet className="pb-1 sm:pb-1">
+      <div onBlur={fillDeadlines} className="grid gap-x-6 sm:grid-cols-2">
+        <div className="sm:col-span-2 sm:max-w-sm">
+          <ZoneField state={state} name="timeZone" label="Time zone" hint="Region and city, such as Europe/Lisbon." />
+        </div>
+        <DayField state={state} name="applyUntil" label="Last day to apply" />
+        <DayField state={state} name="startOn" label="Testers start on" />
+        <DayField state={state} name="swatchBy" label="Swatches by" hint="Usually a week after the start." />
+        <DayField
+          state={state}
+          name="reportBy"
+          label="Reports by"
+          hint={`Usually ${craft === "crochet" ? "4 weeks" : "6 to 8 weeks"} after the start.`}
+        />
+        <DayField
+          state={state}
+          name="releaseOn"
+          label="Pattern released on (optional)"
+          hint="As planned. The release itself counts: testers are told when you mark a version as published."
+        />
       </div>
-      <DayField state={state} name="applyUntil" label="Last day to apply" />
-      <DayField state={state} name="startOn" label="Testers start on" />
-      <DayField state={state} name="swatchBy" label="Swatches by" />
-      <DayField state={state} name="reportBy" label="Reports by" />
-      <DayField
-        state={state}
-        name="releaseOn"
-        label="Pattern released on (optional)"
-        hint="As planned. The release itself counts: testers are told when you mark a version as published."
-      />
     </Sheet>
   );
 }

@@ -31,6 +31,7 @@ export function listingFormContent(
       return { id, label, made: cm === undefined ? "" : `${sizedBy} ${formatLength(cm, unit)}` };
     }),
     body,
+    craft: pattern.craft,
     advice: {
       needed: testersNeeded(pattern),
       powers: [1, 2].map((testers) => powerOfTesters(pattern, testers)),

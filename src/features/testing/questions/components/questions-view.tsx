@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { PatternDocument } from "@/engine/pattern";
+import type { ProblemPhoto } from "@/features/testing/photos/problem-photo-data";
 import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
@@ -11,6 +12,8 @@ import { TroublePlaces } from "./trouble-places";
 interface QuestionsViewProps {
   readonly asked: AskedPlaces;
   readonly troubled: TroubledPlaces;
+  /** Of problems, by the testers of the shown trouble spots. */
+  readonly photos: readonly ProblemPhoto[];
   readonly query: QuestionsQuery;
   readonly pattern: PatternDocument;
   readonly callId: string;
@@ -18,14 +21,14 @@ interface QuestionsViewProps {
 }
 
 /** Questions and trouble spots of the instructions, passage by passage; or everything about one passage. */
-export function QuestionsView({ asked, troubled, query, ...call }: QuestionsViewProps) {
+export function QuestionsView({ asked, troubled, photos, query, ...call }: QuestionsViewProps) {
   const { callId, pattern } = call;
-  if (query.at !== undefined) return <OnePlace {...{ asked, troubled, query, ...call }} />;
+  if (query.at !== undefined) return <OnePlace {...{ asked, troubled, photos, query, ...call }} />;
   return (
     <>
       <Questions {...{ asked, query, ...call }} />
       <TroublePlaces
-        {...{ troubled, pattern, callId }}
+        {...{ troubled, photos, pattern, callId }}
         hrefOf={(troubles) => questionsHref(callId, { ...query, troubles })}
       />
     </>
@@ -33,7 +36,7 @@ export function QuestionsView({ asked, troubled, query, ...call }: QuestionsView
 }
 
 /** Passages with waiting questions come first. */
-function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled">) {
+function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled" | "photos">) {
   const { callId, pattern } = call;
   const { places, waiting, page, pages } = asked;
   if (places.length === 0) return <NoQuestions hasText={(pattern.instructions ?? "").trim() !== ""} />;
@@ -70,7 +73,7 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
 }
 
 /** Everything about one passage, page by page. */
-function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
+function OnePlace({ asked, troubled, photos, query, ...call }: QuestionsViewProps) {
   const { callId, pattern } = call;
   const lists = [...asked.places.flatMap(({ threads }) => threads), ...troubled.places.map(({ troubles }) => troubles)];
   const pages = pagesOfPlace(lists);
@@ -87,7 +90,7 @@ function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
           <AskedPlace {...{ place, ...call }} allHref={null} />
         </Section>
       ))}
-      {troubled.places.length > 0 ? <TroublePlaces {...{ troubled, pattern, callId }} isOnePlace /> : null}
+      {troubled.places.length > 0 ? <TroublePlaces {...{ troubled, photos, pattern, callId }} isOnePlace /> : null}
       <Paging
         label="Pages of this passage"
         page={Math.min(query.page, pages)}

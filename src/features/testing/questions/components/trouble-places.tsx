@@ -1,4 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
+import type { ProblemPhoto } from "@/features/testing/photos/problem-photo-data";
+import { ProblemPhotos } from "@/features/testing/photos/problem-photos";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
@@ -10,6 +12,8 @@ import { NoteAuthor, sizeLabel } from "./note-author";
 
 interface TroublePlacesProps {
   readonly troubled: TroubledPlaces;
+  /** What the shown testers photographed of their problems. */
+  readonly photos: readonly ProblemPhoto[];
   readonly pattern: PatternDocument;
   readonly callId: string;
   /** The address of another page. */
@@ -19,7 +23,7 @@ interface TroublePlacesProps {
 }
 
 /** The passages where something went wrong, those with most testers first. */
-export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = false }: TroublePlacesProps) {
+export function TroublePlaces({ troubled, photos, pattern, callId, hrefOf, isOnePlace = false }: TroublePlacesProps) {
   const { places, page, pages } = troubled;
   const troublesHref = (troubles: number) => questionsHref(callId, { troubles });
   return (
@@ -34,7 +38,7 @@ export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = 
           {places.map((place) => (
             <li key={place.key}>
               <TroublePlace
-                {...{ place, pattern }}
+                {...{ place, photos, pattern }}
                 allHref={isOnePlace ? null : questionsHref(callId, { at: place.key })}
               />
             </li>
@@ -46,13 +50,13 @@ export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = 
   );
 }
 
-interface TroublePlaceProps {
+interface TroublePlaceProps extends Pick<TroublePlacesProps, "photos"> {
   readonly place: TroubledPlaces["places"][number];
   readonly pattern: PatternDocument;
   readonly allHref: string | null;
 }
 
-function TroublePlace({ place: { block, notes, troubles }, pattern, allHref }: TroublePlaceProps) {
+function TroublePlace({ place: { block, notes, troubles }, photos, pattern, allHref }: TroublePlaceProps) {
   const [first] = notes;
   if (first === undefined) return null;
   const { testers, shown, many } = troubles;
@@ -79,6 +83,10 @@ function TroublePlace({ place: { block, notes, troubles }, pattern, allHref }: T
                   </p>
                 )}
                 <NoteAuthor note={trouble} pattern={pattern} />
+                <ProblemPhotos
+                  photos={photos.filter(({ testerId }) => testerId === trouble.testerId)}
+                  name={trouble.tester?.name ?? "a former tester"}
+                />
               </li>
             ))}
           </ul>

@@ -22,8 +22,8 @@ export function BeforeBlocking({ report, swatch }: BeforeBlockingProps) {
   return (
     <FoldedFields summary={`Before blocking: ${told}`} isOpen={isOpen}>
       <p className="text-sm text-soft">
-        Did you count this swatch before you blocked it, too? That shows how much the fabric grows, so that a part
-        worked “until it measures” a length is expected at its blocked length.
+        Did you count this swatch before blocking it, too? It shows how much the fabric grows, which matters wherever
+        the pattern says “until it measures …”.
       </p>
       <FieldPair report={report} names={[fieldName("beforeStitches"), fieldName("beforeAcross")]}>
         <ReportField report={report} field={fieldName("beforeStitches")} label="Unblocked stitches" />

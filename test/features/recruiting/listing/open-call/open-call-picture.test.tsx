@@ -15,7 +15,7 @@ function listing(name: string, designer = "Invented Designer"): PublishedListing
   const days = { applyUntil: "2027-03-14", startOn: "2027-03-20", swatchBy: "2027-04-01", reportBy: "2027-06-01" };
   return {
     ...{ callId: "", title: "A call", designer, isDemo: false, places: {}, pieces: null, taking: "open", version: 1 },
-    pattern: patternDocument({ name }),
+    ...{ pattern: patternDocument({ name }), tested: patternDocument({ name }) },
     publishedAt: new Date(0),
     agreement: { version: 1, text: "" },
     sharing: { progressPhotos: null, finishedPhotos: null },

@@ -4,7 +4,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { isMailOn } from "@/features/mail/mail-status";
-import { CHANGEABLE_MAIL } from "@/features/testing/messages/changeable-kinds";
+import { CHANGEABLE_MAIL, whoAndWhen } from "@/features/testing/messages/changeable-kinds";
 import { dropOwnWords } from "@/features/testing/messages/message-change-actions";
 import { loadEditedMessage } from "@/features/testing/messages/message-change-loaders";
 import { kindSchema } from "@/features/testing/messages/message-change-schema";
@@ -27,11 +27,11 @@ export default async function ChangedMessagePage({ params }: Props) {
   const known = kindSchema.safeParse(asked);
   if (!isMailOn() || !loaded.mayEdit || !known.success) notFound();
   const kind = known.data;
-  const { name, who, when } = CHANGEABLE_MAIL[kind];
+  const mail = CHANGEABLE_MAIL[kind];
   const edited = await loadEditedMessage(loaded.access, kind);
   const { version, words } = edited.change;
   return (
-    <CallPage loaded={loaded} page="messages" title={name} intro={`${who}. ${when}.`}>
+    <CallPage loaded={loaded} page="messages" title={mail.name} intro={whoAndWhen(mail)}>
       <div className="max-w-3xl">
         <MessageForm
           {...{ callId, kind, ...edited }}

@@ -38,7 +38,7 @@ export default async function AgainPage({ params }: PageProps<"/calls/[callId]/p
           <Link href={callPageHref(followed.callId, "overview")} className="text-link">
             {followed.title}
           </Link>
-          , each in the size that they made.{" "}
+          , each in the size they made.{" "}
           {isMailOn() ? "They get their link by e-mail." : "You send them their links yourself, from Progress."}
         </>
       }
