@@ -9,6 +9,7 @@ import {
   type YarnScenario,
 } from "@/engine/calibration";
 import { crochetedCardigan, knittedPullover } from "@/engine/simulation";
+import { askingTable } from "./asking-rows";
 
 /** First seed of the printed rows; thresholds were chosen on others (docs/method.md#calibration). */
 const SEED = 27_182_818;
@@ -102,6 +103,8 @@ export const PROMISES = {
       }),
     );
   },
+  /** Each call is analysed ten times. */
+  asking: (calls: number) => askingTable(Math.ceil(calls / 4), SEED),
   testers: (calls: number) =>
     table(
       `Cells that are settled once as many testers came as it was said to take, over ${calls} simulated calls a row`,

@@ -12,6 +12,11 @@ export function normalChance(value: number): number {
   return normal.cdf(value, 0, 1);
 }
 
+/** Density of the standard normal distribution. */
+export function normalDensity(value: number): number {
+  return normal.pdf(value, 0, 1);
+}
+
 /**
  * Quantile of Student's t.
  *

@@ -2,6 +2,7 @@ export {
   binomialUpperTail,
   fQuantile,
   normalChance,
+  normalDensity,
   normalQuantile,
   studentTChance,
   studentTQuantile,

@@ -36,7 +36,7 @@ export interface NextQuestion {
   readonly measurement?: string;
   readonly size?: string;
   readonly input?: Pick<CauseInput, "kind" | "id">;
-  /** Expected number of cells whose verdict it settles. */
+  /** Expected number of cells whose verdict it settles, less those that it opens again. */
   readonly settles: number;
 }
 

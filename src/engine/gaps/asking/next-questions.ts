@@ -7,7 +7,7 @@ import type { GapFit } from "../model/fit-gap-surface";
 import { mixtureMoments, type MixturePart } from "../model/mixture";
 import type { TesterPlace } from "../model/tester-places";
 import { isSettled } from "../verdict";
-import type { OpenCells } from "./expected-settled";
+import type { KnownCells } from "./expected-settled";
 import { inputsToAsk } from "./inputs-to-ask";
 import { readingsToAsk } from "./readings-to-ask";
 import { testersToAsk } from "./testers-to-ask";
@@ -45,10 +45,10 @@ interface Results {
 export function nextQuestions(results: Results): NextQuestion[] {
   const { call, fit, models, places, ahead } = results;
   const { pattern } = call;
-  const open = openCells(results);
+  const known = knownCells(results);
   const questions = [
-    ...readingsToAsk({ call, fit, places, open }),
-    ...testersToAsk({ pattern, open, ...ahead }),
+    ...readingsToAsk({ call, fit, places, known }),
+    ...testersToAsk({ pattern, known, ...ahead }),
     ...inputsToAsk(pattern, models),
   ];
   return questions
@@ -57,15 +57,22 @@ export function nextQuestions(results: Results): NextQuestion[] {
     .slice(0, MOST_QUESTIONS);
 }
 
-function openCells({ call: { pattern }, fit, mixtures, cells, ahead }: Results): OpenCells {
+function knownCells({ call: { pattern }, fit, mixtures, cells, ahead }: Results): KnownCells {
   const count = pattern.measurements.length;
   const joint = jointCells(fit.solution, ahead.posterior);
   const bySize = joint.groups.map(({ covariance }, s) =>
     pattern.measurements.flatMap((_, cell) => {
       const which = s * count + cell;
-      if (isSettled(cells[which]?.verdict ?? null)) return [];
       const { mean, sd } = mixtureMoments(mixtures[which] ?? []);
-      return [{ cell, mean, variance: sd ** 2, fitVariance: at(covariance, cell * count + cell) }];
+      return [
+        {
+          cell,
+          isOpen: !isSettled(cells[which]?.verdict ?? null),
+          mean,
+          variance: sd ** 2,
+          fitVariance: at(covariance, cell * count + cell),
+        },
+      ];
     }),
   );
   return { bySize, joint };
