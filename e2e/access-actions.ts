@@ -39,6 +39,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "results/learning/learning-actions.ts setUsesPrior": {
+    sends: ({ callId }) => ({ form: { callId, uses: "yes" } }),
+    answers: EDITS,
+  },
   "recruiting/places/no-spot-actions.ts tellOthers": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   "recruiting/applications/apply/apply-actions.ts apply": {
     sends: ({ callId }) => ({ form: { callId, name: "" } }),

@@ -10,6 +10,7 @@ import {
 } from "@/engine/calibration";
 import { crochetedCardigan, knittedPullover } from "@/engine/simulation";
 import { askingTable } from "./asking-rows";
+import { earlierTable } from "./earlier-rows";
 
 /** First seed of the printed rows; thresholds were chosen on others (docs/method.md#calibration). */
 const SEED = 27_182_818;
@@ -118,6 +119,7 @@ export const PROMISES = {
         ),
       ],
     ),
+  "earlier-calls": (calls: number) => earlierTable(Math.ceil(calls / 2), SEED),
 } as const;
 
 export type PromiseName = keyof typeof PROMISES;

@@ -1,13 +1,14 @@
-import { gaps, type Cell } from "./gaps";
+import { gaps, learnFromCalls, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
-import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from "./pattern";
+import { gradedCounts, ownValue, type CallDocument, type EarlierCall, type PatternDocument } from "./pattern";
 import { analyseCall, printResults, withoutUnusable } from "./results";
 import { expectations, reviseCall, type InstructionError, type ReviseRequest } from "./revision";
 
 /** A task for the engine's thread. */
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
+  | { readonly kind: "learn"; readonly calls: readonly EarlierCall[] }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
   | {
       readonly kind: "expect";
@@ -17,11 +18,13 @@ export type EngineTask =
     }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
-/** Runs a task and prints its result as JSON, an analysis as `printResults`; for a revision also the gaps of the same reports against it. */
+/** Runs a task and prints its result as JSON, an analysis as `printResults`; of earlier calls what they teach, or null; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "analyse":
       return printResults(analyseCall(task.call));
+    case "learn":
+      return JSON.stringify(learnFromCalls(task.calls.map((call) => withoutUnusable(call).usable)));
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
     case "expect": {

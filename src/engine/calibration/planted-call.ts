@@ -51,6 +51,8 @@ export interface PlantedCall {
   readonly choices: SimulationChoices;
 }
 
+export type PlantedSpreads = Pick<PlantedCall, "patternSds" | "driftSd" | "readingSd">;
+
 /** Effect of a planted cause on its most affected cell, in tolerances (docs/method.md#calibration). */
 const PLANTED_EFFECT_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
@@ -64,6 +66,7 @@ const LOG_SD = 0.5;
  *
  * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
+ * @param spreads those of the call; drawn where left out.
  * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
  * @see docs/method.md#simulation.
  */
@@ -73,11 +76,12 @@ export function plantedCall(given: {
   readonly fault: Fault;
   readonly entryErrorShare: number;
   readonly trouble?: Trouble;
+  readonly spreads?: PlantedSpreads;
   readonly seed: number;
 }): PlantedCall {
   const { pattern, design, fault, entryErrorShare, trouble = "none", seed } = given;
   const random = seededRandom(seed);
-  const { patternSds, driftSd, readingSd } = drawSpreads(fault, random);
+  const { patternSds, driftSd, readingSd } = given.spreads ?? drawSpreads(fault, random);
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
@@ -154,10 +158,7 @@ export function withoutMistakes({ call, mistakes }: PlantedCall): CallDocument {
 }
 
 /** The standard deviations of a call: those of drift and readings drawn from the priors, the pattern's as its fault has them. */
-export function drawSpreads(
-  fault: Fault,
-  random: SeededRandom,
-): Pick<PlantedCall, "patternSds" | "driftSd" | "readingSd"> {
+export function drawSpreads(fault: Fault, random: SeededRandom): PlantedSpreads {
   return {
     patternSds: drawPatternSds(fault, random),
     driftSd: MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal()),

@@ -4,14 +4,15 @@ import { nextQuestions } from "./asking/next-questions";
 import { causeCarriers } from "./carriers/cause-carriers";
 import { cellCarriers } from "./carriers/cell-carriers";
 import { causeCandidates } from "./causes/cause-candidates";
-import { searchCauses } from "./causes/search-causes";
+import { searchCauses, type CauseSearch } from "./causes/search-causes";
+import type { CauseTask } from "./causes/try-candidates";
 import { causeFindings } from "./cause-findings";
 import { cellFindings, type CellEstimate } from "./cell-findings";
 import type { Cause, Cell, NextQuestion, Variances } from "./gaps-output";
 import { averagedModels, cellMixtures } from "./model/cell-mixtures";
 import { fitGapSurface, type GapFit } from "./model/fit-gap-surface";
 import { gapReadings, type TesterGaps } from "./model/gap-readings";
-import { SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
+import { gapPriors, SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
 import { mixtureMoments, type MixturePart } from "./model/mixture";
 import { testerDrift, type Drift } from "./model/tester-drifts";
 import { nextTester } from "./model/next-tester";
@@ -44,41 +45,51 @@ export interface GapEstimate {
 export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {
   const { pattern } = call;
   const { testers, readings } = gapReadings(call);
-  const none = fitGapSurface({ pattern, readings, causes: [] });
+  const priors = gapPriors(call.prior);
+  const none = fitGapSurface({ pattern, readings, causes: [], priors });
   const reports = reportsByCell(call, testers);
   const reported = reports.map((count) => count > 0);
   const candidates = causes ? causeCandidates(pattern, reported) : [];
-  const search = searchCauses({ pattern, readings, candidates, reported, refittedSds: PATTERN_SDS }, none);
+  const task = { pattern, readings, candidates, reported, refittedSds: PATTERN_SDS };
+  const search = searchCauses({ ...task, priors }, none);
+  const naming = priors === gapPriors(undefined) ? search : searchAlone(task);
+  const named = naming.found.map(({ candidate }) => candidate);
+  const fit = naming === search ? search.fit : fitGapSurface({ pattern, readings, causes: named, priors });
   const models = averagedModels(search.models);
   const mixtures = cellMixtures(models);
   const means = mixtures.map((parts) => mixtureMoments(parts).mean);
   const places = testerPlaces(testers);
-  const ahead = lookAhead(call, search.fit);
+  const ahead = lookAhead(call, fit);
   const cells = cellFindings(pattern, cellEstimates(pattern, { mixtures, reports, ahead }));
   const carriers = cellCarriers({ pattern, models, places, cells });
   return {
     cells: cells.map((cell, index) => (isBeyond(cell.verdict) ? { ...cell, restsOn: carriers[index] ?? [] } : cell)),
     causes: causeFindings(
       pattern,
-      search,
+      naming,
       means.map((mean, cell) => (reported[cell] ? mean : undefined)),
-      causeCarriers(pattern, search, places),
+      causeCarriers(pattern, naming, places),
     ),
     drifts: new Map(
       places.map(({ gaps: { tester, block }, size, block: which }) => [
         tester.id,
-        testerDrift(
-          search.fit.readings.groups[size]?.blocks[which] ?? block,
-          meansOfSize(means, call, size),
-          search.fit.sds,
-        ),
+        testerDrift(fit.readings.groups[size]?.blocks[which] ?? block, meansOfSize(means, call, size), fit.sds),
       ]),
     ),
-    mistakes: testerMistakes(pattern, search.fit, places),
-    askNext: causes ? nextQuestions({ call, fit: search.fit, models, places, mixtures, cells, ahead }) : [],
-    variances: variancesOf(search.fit),
-    status: none.status === "converged" && search.fit.status === "converged" ? "converged" : "stopped",
+    mistakes: testerMistakes(pattern, fit, places),
+    askNext: causes ? nextQuestions({ call, fit: fit, models, places, mixtures, cells, ahead }) : [],
+    variances: variancesOf(fit),
+    status: none.status === "converged" && fit.status === "converged" ? "converged" : "stopped",
   };
+}
+
+/**
+ * The search as it is without what earlier calls taught, by which causes are named: spreads that are known to be small leave chance
+ * nothing else to be but a cause, and the evidence that is asked was chosen where spreads are estimated (docs/method.md#what-earlier-calls-teach).
+ */
+function searchAlone(task: Omit<CauseTask, "priors">): CauseSearch {
+  const priors = gapPriors(undefined);
+  return searchCauses({ ...task, priors }, fitGapSurface({ ...task, causes: [], priors }));
 }
 
 function reportsByCell({ pattern }: CallDocument, testers: readonly TesterGaps[]): number[] {

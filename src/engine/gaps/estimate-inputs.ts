@@ -4,6 +4,7 @@ import { causeCandidates } from "./causes/cause-candidates";
 import { sameInput } from "./causes/candidate";
 import type { CauseInput } from "./gaps-output";
 import { fitGapSurface } from "./model/fit-gap-surface";
+import { gapPriors } from "./model/gap-sds";
 import { gapReadings } from "./model/gap-readings";
 import { causeColumn } from "./model/gap-surface";
 
@@ -16,7 +17,7 @@ export interface InputEstimate {
 /**
  * Estimates the errors of several inputs jointly, whether reported causes or their rivals.
  *
- * @param call in which excluded readings and swatches are set aside.
+ * @param call in which excluded readings and swatches are set aside; its `prior` is not read, as where causes are named.
  * @returns one estimate per input, null if the call has no information about it; and each cell's gap, cm, sizes first.
  * @see docs/method.md#revision.
  */
@@ -34,7 +35,7 @@ export function estimateInputs(
   const candidates = causeCandidates(pattern, reported);
   const found = inputs.map((input) => candidates.find((candidate) => sameInput(candidate.input, inputKey(input))));
   const causes = [...new Set(found.filter((candidate) => candidate !== undefined))];
-  const { solution } = fitGapSurface({ pattern, readings, causes });
+  const { solution } = fitGapSurface({ pattern, readings, causes, priors: gapPriors(undefined) });
   const gaps = surfacePosterior(solution).groups.flatMap(({ mean }) => [...mean]);
   return {
     estimates: found.map((candidate) => {

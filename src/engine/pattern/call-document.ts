@@ -104,6 +104,26 @@ const placeSchema = z.strictObject({ least: wholeSchema, wanted: wholeSchema, mo
 
 export const placesSchema = byId(placeSchema);
 
+const MAX_PRIOR_CALLS = 1000;
+/** Natural logarithms of standard deviations in the units of the gap model; far wider than any fit gives. */
+const logSdSchema = z.number().min(-15).max(5);
+const spreadPriorSchema = z.strictObject({ logSd: logSdSchema, weight: z.number().min(0).max(100) });
+
+/** What a designer's earlier calls showed of the spreads of the gap model, as it was when this one got its first report. */
+export const callPriorSchema = z.strictObject({
+  /** How many earlier calls it is from. */
+  calls: positiveWholeSchema.max(MAX_PRIOR_CALLS),
+  /** As `variances` in what `gaps` prints: the natural logarithm of each standard deviation, and one over that logarithm's variance. */
+  sds: z.strictObject({
+    offset: spreadPriorSchema,
+    step: spreadPriorSchema,
+    cell: spreadPriorSchema,
+    driftAcross: spreadPriorSchema,
+    driftAlong: spreadPriorSchema,
+    residual: spreadPriorSchema,
+  }),
+});
+
 /** A call without those before it. */
 const earlierCallSchema = z.strictObject({
   format: z.enum([CALL_FORMAT, CALL_FORMAT_2]),
@@ -119,8 +139,10 @@ export const callSchema = earlierCallSchema.extend({
     .array(earlierCallSchema)
     .max(MAX_EARLIER_CALLS, { error: `must hold at most ${MAX_EARLIER_CALLS} earlier calls.` })
     .optional(),
+  prior: callPriorSchema.optional(),
 });
 
+export type CallPrior = DeepReadonly<z.infer<typeof callPriorSchema>>;
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
 export type EarlierCall = DeepReadonly<z.infer<typeof earlierCallSchema>>;
 export type Tester = CallDocument["testers"][number];

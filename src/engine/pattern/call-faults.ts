@@ -20,9 +20,11 @@ export function callFaults(call: CallDocument): Fault[] {
   ];
 }
 
-/** The same for the calls whose reports count too. */
-export function earlierCallsFaults({ format, calls = [] }: CallDocument): Fault[] {
-  if (calls.length > 0 && format === CALL_FORMAT) return [{ path: "calls", says: `belongs to “${CALL_FORMAT_2}”.` }];
+/** The same for the calls whose reports count too, and for what was learned from others. */
+export function earlierCallsFaults({ format, calls = [], prior }: CallDocument): Fault[] {
+  const later = [...(calls.length > 0 ? ["calls"] : []), ...(prior === undefined ? [] : ["prior"])];
+  if (later.length > 0 && format === CALL_FORMAT)
+    return later.map((path) => ({ path, says: `belongs to “${CALL_FORMAT_2}”.` }));
   return calls.flatMap((call, index) =>
     callFaults(call).map(({ path, says }) => ({ path: `calls[${index}].${path}`, says })),
   );

@@ -1,4 +1,6 @@
 export { fitVarianceComponents, type VarianceFit } from "./fit-variance-components";
+export { likelihoodCurvature } from "./likelihood-curvature";
+export { logPrior } from "./sd-prior";
 export { blockResidual, buffersFor, ownVariance } from "./block-precision";
 export { blockInAll, withoutBlock, withoutReading, type BlockInAll, type CellsWithout } from "./leave-out";
 export { columnWithCells, readingsOfBlock, type ReadingToTake } from "./one-more-reading";

@@ -5,10 +5,25 @@ import type { SdPrior } from "./variance-model";
  *
  * For a half-normal prior the change of variable adds log sd, which keeps the standard deviation above zero.
  */
-export function logPrior(
-  prior: SdPrior,
-  sd: number,
-): { readonly value: number; readonly slope: number; readonly curvature: number } {
+export function logPrior(prior: SdPrior, sd: number): LogDensity {
+  const usual = usualDensity(prior, sd);
+  if (prior.known === undefined) return usual;
+  const { mean, weight } = prior.known;
+  const off = Math.log(sd) - mean;
+  return {
+    value: usual.value - (weight * off * off) / 2,
+    slope: usual.slope - weight * off,
+    curvature: usual.curvature - weight,
+  };
+}
+
+interface LogDensity {
+  readonly value: number;
+  readonly slope: number;
+  readonly curvature: number;
+}
+
+function usualDensity(prior: SdPrior, sd: number): LogDensity {
   switch (prior.kind) {
     case "none":
       return { value: 0, slope: 0, curvature: 0 };

@@ -55,7 +55,19 @@ export interface Surface {
 }
 
 /** Log density of a log standard deviation, up to a constant. */
-export type SdPrior =
+export type SdPrior = (
   | { readonly kind: "none" }
   | { readonly kind: "half-normal"; readonly scale: number }
-  | { readonly kind: "log-normal"; readonly median: number; readonly logSd: number };
+  | { readonly kind: "log-normal"; readonly median: number; readonly logSd: number }
+) & {
+  /** What other data say of it: log density −½ · weight · (log sd − `mean`)² beside the above. */
+  readonly known?: LogSdKnowledge;
+};
+
+/** A normal approximation of what data say of a log standard deviation. */
+interface LogSdKnowledge {
+  /** Natural logarithm of the standard deviation, in its own unit. */
+  readonly mean: number;
+  /** One over the variance of the logarithm; 0 says nothing. */
+  readonly weight: number;
+}

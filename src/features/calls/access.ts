@@ -75,6 +75,37 @@ export async function countedCalls(
   }
 }
 
+/** More of them would hardly raise what is known of the next (docs/method.md#what-earlier-calls-teach). */
+const MAX_TAUGHT_BY = 12;
+
+/**
+ * The calls that teach one what to expect: of each other pattern that the same designer owns the first that had reports, the
+ * newest patterns first. None of them is made up for the demo, and none teaches a call that is.
+ *
+ * @param before reports since then do not count.
+ */
+export async function teachingCalls(
+  { pattern: { patternId, accountId } }: CallAccess,
+  { before, connection }: { readonly before: Date; readonly connection: Connection },
+): Promise<CallAccess[]> {
+  const owner = { accountId, role: "owner" } as const;
+  const taught = { id: patternId, isDemo: false, memberships: { some: owner } };
+  if ((await connection.pattern.count({ where: taught })) === 0) return [];
+  const reported = { testers: { some: { reports: { some: { createdAt: { lt: before } } } } } };
+  const patterns = await connection.pattern.findMany({
+    where: { id: { not: patternId }, isDemo: false, memberships: { some: owner }, calls: { some: reported } },
+    orderBy: [{ createdAt: "desc" }, { id: "asc" }],
+    take: MAX_TAUGHT_BY,
+    select: {
+      id: true,
+      calls: { where: reported, orderBy: [{ createdAt: "asc" }, { id: "asc" }], take: 1, select: { id: true } },
+    },
+  });
+  return patterns.flatMap(({ id, calls }) =>
+    calls.map((call) => ({ callId: call.id, pattern: { patternId: id, ...owner } }) as CallAccess),
+  );
+}
+
 /** Where clause of the call that was proved, for reading. */
 export function callScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {
   return { id: callId, pattern: patternScope(pattern) };

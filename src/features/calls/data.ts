@@ -13,6 +13,7 @@ import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
 import { placesOfSizes } from "./places-computed";
 import { callPlaces } from "./places-data";
+import { learnedBy } from "./prior-data";
 import { readableCall } from "./readable-call";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 
@@ -104,7 +105,10 @@ async function assembleCall(
   const { reported, leftOut } = await reportedTesters(access, connection, asked);
   const own = readableCall({ pattern, places }, { testers: reported.map(({ tester }) => tester), leftOut });
   const { calls, leftOut: unread } = await earlierCalls(access, connection, earlierId);
-  const document: CallDocument = calls.length === 0 ? own.document : { ...own.document, format: CALL_FORMAT_2, calls };
+  const { prior, isUsed } = await learnedBy(access, connection);
+  const also = { ...(calls.length === 0 ? {} : { calls }), ...(prior !== null && isUsed ? { prior } : {}) };
+  const isMore = Object.keys(also).length > 0;
+  const document: CallDocument = isMore ? { ...own.document, format: CALL_FORMAT_2, ...also } : own.document;
   return { revisionId, document, leftOut: [...own.leftOut, ...unread] };
 }
 

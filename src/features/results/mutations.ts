@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { learnFromEarlier } from "./learning/learning-mutations";
 
 /**
  * The call to analyse next; null where all are up to date. First what people changed and wait for, longest waiting first; then calls whose results are from another engine version, open ones before closed ones.
@@ -32,6 +33,7 @@ export async function nextCallToAnalyse(): Promise<string | null> {
 export async function analyseCall(callId: string, run: RunTask<EngineTask>): Promise<void> {
   const access = await unsafeOwnerAccess(callId);
   if (access === null) return;
+  await learnFromEarlier(access, run);
   const call = await readVersion(access);
   if (call === null) return;
   await storeOutcome(access, call, await analysed(call, run));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, type Fault } from "@/engine/calibration";
+import { calibrate, calibrateEarlier, type EarlierWay, type Fault } from "@/engine/calibration";
 
 const SEED = 4_711;
 const CALLS = 6;
@@ -32,5 +32,14 @@ describe("a short calibration", { timeout: 300_000 }, () => {
     const { tally } = calibrate({ design: "3 a size", fault, entryErrorShare: 0, calls: CALLS, seed: SEED });
     if (fault === "nothing") expect(tally.share("cause named")).toBeLessThanOrEqual(1 / 3);
     else expect(tally.share("first, all calls")).toBeGreaterThanOrEqual(least);
+  });
+
+  it("knows a designer's fifth call better from four earlier ones, and best where it is told the spreads", () => {
+    const design = "1–2 a size, two sizes empty, 30 % lost";
+    const found = calibrateEarlier({ design, betweenSd: 0.15, calls: 2, seed: SEED });
+    const squares = (way: EarlierWay) => found.reduce((sum, ways) => sum + ways[way].squares, 0);
+    expect(squares("earlier calls")).toBeLessThan(squares("alone"));
+    expect(squares("told the call’s")).toBeLessThan(squares("earlier calls"));
+    expect(found.reduce((sum, ways) => sum + ways.alone.cells, 0)).toBe(9 * 8 + 7 * 7);
   });
 });

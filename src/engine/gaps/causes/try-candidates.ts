@@ -2,7 +2,13 @@ import type { PatternDocument } from "../../pattern";
 import { fitGapSurface, type GapFit } from "../model/fit-gap-surface";
 import type { TesterReadings } from "../mistakes/mistakes";
 import { gapSurface } from "../model/gap-surface";
-import { gatherInformation, solveSurface, type Information, type SurfaceSolution } from "../../variance-components";
+import {
+  gatherInformation,
+  solveSurface,
+  type Information,
+  type SdPrior,
+  type SurfaceSolution,
+} from "../../variance-components";
 import type { Candidate } from "./candidate";
 import { scoreCandidate } from "./score-candidate";
 import { areTied } from "./are-tied";
@@ -11,6 +17,7 @@ import { areTied } from "./are-tied";
 export interface CauseTask {
   readonly pattern: PatternDocument;
   readonly readings: TesterReadings;
+  readonly priors: readonly SdPrior[];
   readonly candidates: readonly Candidate[];
   /** Whether cell (size s, measurement p), at `s * measurements + p`, has a report. */
   readonly reported: readonly boolean[];

@@ -1,11 +1,11 @@
 import { at } from "../../linear-algebra";
 import type { PatternDocument } from "../../pattern";
-import { fitVarianceComponents, type Information, type VarianceFit } from "../../variance-components";
+import { fitVarianceComponents, type Information, type SdPrior, type VarianceFit } from "../../variance-components";
 import type { Candidate } from "../causes/candidate";
 import { findMistakes, type MistakeShares } from "../mistakes/find-mistakes";
 import { MISTAKE_PRIORS, type MistakePrior } from "../mistakes/mistake-priors";
 import { countMistakes, noMistakes, withMistakes, type Mistakes, type TesterReadings } from "../mistakes/mistakes";
-import { GAP_PRIORS, START_SDS } from "./gap-sds";
+import { START_SDS } from "./gap-sds";
 import { gapSurface } from "./gap-surface";
 
 /** Rounds of a fit and of what it says of mistakes; most calls need three. */
@@ -25,6 +25,7 @@ export interface GapFit extends VarianceFit {
  * The gap model with the given causes, with standard deviations by maximum penalised likelihood, and every reading, swatch and
  * tester a mistake with some chance.
  *
+ * @param priors of the standard deviations: `gapPriors` of the call.
  * @param warmStart a fit to the same readings, from which the search starts; the usual values where left out.
  * @param gathered information of the readings at face value at the warm start's standard deviations, if already known.
  * @param fittedSds which standard deviations are fitted; all where left out.
@@ -36,6 +37,7 @@ export function fitGapSurface(given: {
   readonly pattern: PatternDocument;
   readonly readings: TesterReadings;
   readonly causes: readonly Candidate[];
+  readonly priors: readonly SdPrior[];
   readonly warmStart?: VarianceFit;
   readonly gathered?: Information;
   readonly fittedSds?: readonly number[];
@@ -53,7 +55,7 @@ export function fitGapSurface(given: {
       surface,
       start: warmStart?.sds ?? START_SDS,
       gathered,
-      priors: GAP_PRIORS,
+      priors: given.priors,
       free: given.fittedSds,
     });
     const found = findMistakes({ honest, seen: readings, fit, shares });

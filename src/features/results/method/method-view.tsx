@@ -1,9 +1,11 @@
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import type { ExplainedTerm } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
+import type { Learned } from "@/features/calls/prior-data";
 import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { LearningSection } from "../learning/learning-section";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
 import { methodExample, plainAverage } from "./method-example";
@@ -17,6 +19,9 @@ import { PlainAverageTable } from "./plain-average-table";
 
 interface MethodViewProps {
   readonly callId: string;
+  /** What earlier tests taught. */
+  readonly learned: Learned;
+  readonly mayEdit: boolean;
   readonly results: Results<PageParts<"method">>;
   readonly names: ReadonlyMap<string, string>;
   readonly unit: LengthUnit;
@@ -25,7 +30,7 @@ interface MethodViewProps {
 }
 
 /** How the results are calculated, with the call's own numbers. */
-export function MethodView({ callId, results, names, unit, sayTerm }: MethodViewProps) {
+export function MethodView({ callId, learned, mayEdit, results, names, unit, sayTerm }: MethodViewProps) {
   const { status, cells, testersBySize } = results.differences;
   if (testersBySize.every((testers) => testers === 0))
     return (
@@ -61,6 +66,9 @@ export function MethodView({ callId, results, names, unit, sayTerm }: MethodView
       </Section>
       <Section title="How large the spreads are here">
         <MethodSpreads {...{ results, unit }} />
+      </Section>
+      <Section title="What earlier tests taught">
+        <LearningSection {...{ callId, learned, mayEdit }} />
       </Section>
       <Section title="How causes are found">
         <MethodCauses {...{ results, unit }} />

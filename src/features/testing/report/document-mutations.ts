@@ -1,12 +1,13 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { CallDocument, PatternDocument } from "@/engine/pattern";
-import { proveCall } from "@/features/calls/access";
+import { callEditScope, proveCall, type CallAccess } from "@/features/calls/access";
 import { createCall, firstCallOf } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
+import { Prisma } from "@/generated/prisma/client";
 import { addReports } from "./mutations";
-import { inTransaction } from "@/server/transaction";
+import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 
 const REASON = "Imported from a file";
@@ -35,8 +36,15 @@ export async function storeCall(
     if (!isNew) return { patternId, callId: await firstCallOf(pattern, transaction) };
     const { callId } = await createCall(pattern, { title, places: call.places }, transaction);
     const access = await proveCall(transaction, { viewer, callId, least: "owner" });
+    if (call.testers.length > 0) await keepPrior(access, call, transaction);
     const reports = call.testers.map((tester) => ({ tester, typed: {}, idempotencyKey: randomUUID() }));
     await addReports(access, { revision: { revisionId, document }, reports }, transaction);
     return { patternId, callId };
   });
+}
+
+/** A call that is brought in with reports gives the numbers that its file gives: with its prior or, where it has none, without. */
+async function keepPrior(access: CallAccess, { prior }: CallDocument, connection: Connection): Promise<void> {
+  const data = { prior: prior === undefined ? Prisma.DbNull : { ...prior }, priorAt: new Date() };
+  await connection.call.update({ where: callEditScope(access), data });
 }
