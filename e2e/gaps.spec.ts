@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import sharp from "sharp";
 import { storePicture } from "../src/server/photo-store";
 import { query } from "./designer";
-import { ANALYSIS_MS, importCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
+import { ANALYSIS_MS, CALL, importCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 
 /** A photo of somebody who made size L. */
@@ -63,6 +63,28 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   expect(document).toMatchObject({
     pattern: { allowances: [{ id: "neck-band", cm: -2.8 }, {}, {}] },
   });
+});
+
+test("what to ask next leads to the person who is asked, and to the size that lacks a tester", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  await importCall(page, { ...CALL, testers: CALL.testers.filter((_, index) => index % 2 === 0) });
+  const questions = page.getByRole("region", { name: "What to ask next" });
+  const leftOut = questions.getByRole("link", { name: /^Ask .* for E Upper arm, which their report leaves out\.$/ });
+  await expect(questions.getByRole("listitem").first()).toContainText(/settles about 0\.\d/);
+  await expectNoSidewaysScroll(page);
+  await leftOut.click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("tester-21");
+  await expect(page.getByText(/^Size 3X/)).toBeVisible();
+
+  await page.goBack();
+  await questions.getByRole("link", { name: "Find one more tester for size 2X." }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Sizes and testers");
+  await page.goBack();
+  await questions.getByRole("link", { name: "How this is worked out" }).click();
+  await expect(page.getByRole("heading", { name: "How it is worked out what to ask next" })).toBeVisible();
 });
 
 test("a reading that Sizewright set aside is put back, counts, and is set aside again by undoing it", async ({

@@ -77,7 +77,7 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
       ]),
     ),
     mistakes: testerMistakes(pattern, fit, places),
-    askNext: causes ? nextQuestions({ call, fit: fit, models, places, mixtures, cells, ahead }) : [],
+    askNext: causes ? nextQuestions({ call, fit, models, places, mixtures, cells, ahead }) : [],
     variances: variancesOf(fit),
     status: none.status === "converged" && fit.status === "converged" ? "converged" : "stopped",
   };

@@ -28,8 +28,8 @@ export function NextQuestions({ questions, pattern, callId, names, pages }: Next
       }
     >
       <p className="max-w-prose text-soft">
-        These would settle most of what does not have enough data yet. Each is counted by itself, whatever the others
-        bring.
+        Where more data would help most. The numbers say how many differences each question settles by itself, on
+        average.
       </p>
       <ol className="mt-3 divide-y divide-line border-y border-line">
         {questions.map((question) => {

@@ -9,6 +9,7 @@ import { LearningSection } from "../learning/learning-section";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
 import { methodExample, plainAverage } from "./method-example";
+import { MethodAsking } from "./method-asking";
 import { MethodAside } from "./method-aside";
 import { MethodCauses } from "./method-causes";
 import { MethodExampleSteps } from "./method-example-steps";
@@ -72,6 +73,9 @@ export function MethodView({ callId, learned, mayEdit, results, names, unit, say
       </Section>
       <Section title="How causes are found">
         <MethodCauses {...{ results, unit }} />
+      </Section>
+      <Section title="How it is worked out what to ask next">
+        <MethodAsking />
       </Section>
       <Section title="What is excluded">
         <MethodAside callId={callId} {...{ results, names, unit }} />
