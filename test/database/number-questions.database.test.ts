@@ -124,6 +124,15 @@ describe("a question about a number of a report", () => {
     expect((await readDraft(ann)).asked).toMatchObject([{ changedTo: "100" }, { about: "100", answeredAt: null }]);
   });
 
+  it("is answered by measuring again and sending both", async () => {
+    await ask();
+    await type(ann, { "reading.bust.3kq.value": "51" });
+    await send(ann);
+    expect(await questionsAboutNumbers(call, ann.testerId)).toMatchObject([
+      { about: "50", answer: null, changedTo: "50 and 51", answeredAt: expect.any(Date) },
+    ]);
+  });
+
   it("is refused of what no report has, of those without pages, and once the call is closed or they stopped", async () => {
     await expect(ask({ part: "readings", position: 1 })).rejects.toMatchObject(gone);
     await expect(ask({ count: "nowhere" })).rejects.toMatchObject(gone);
