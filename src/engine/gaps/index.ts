@@ -41,6 +41,7 @@ export { gapReadings } from "./model/gap-readings";
 export { gapSurface } from "./model/gap-surface";
 export { TAPE_SHARE } from "./model/tester-block";
 export { flatInCentimetres, PLAUSIBLE_SCORE } from "./outliers/entry-errors";
+export { isLikelyMistake } from "./mistakes/likely-mistakes";
 export { implausibleReadings } from "./outliers/implausible-readings";
 export { neighbourSizeOutlier } from "./outliers/neighbour-size-outlier";
 export { readingScore, scoredReadings, scoreOf, type ScoredReading } from "./outliers/reading-scores";

@@ -75,8 +75,10 @@ const consistencySchema = z.strictObject({
   limits: z.strictObject({ testers: z.int(), unusual: z.number(), rare: z.number() }).nullable(),
   /** The largest |h| of anybody. */
   furthest: z.number(),
-  /** Testers of whom something lies beyond what one in a hundred passes by chance, or all of it runs one way. */
+  /** Testers of whom something lies beyond what one in a hundred passes by chance, or all of it runs one way or is probably wrong. */
   standOut: z.array(z.string()),
+  /** Testers all of whose readings are as likely mistakes as not, with the chance; none in results of before. */
+  doubted: z.array(z.strictObject({ tester: z.string(), chance: z.number() })).default([]),
 });
 
 /** A number of a report that is flagged or that a person has decided on. */

@@ -1,6 +1,6 @@
 import { mandelHLimit, mandelKLimit } from "../consistency";
 import { binomialUpperTail } from "../distributions";
-import type { CountedReading, TesterFinding } from "../gaps";
+import { isLikelyMistake, type CountedReading, type TesterFinding } from "../gaps";
 import type { PatternDocument } from "../pattern";
 import type { Consistency } from "./call-results-schema";
 import type { ComparedMeasurement } from "./tester-results-schema";
@@ -53,6 +53,7 @@ export function compareTesters(
     }),
   }));
   const max = Math.max(0, ...compared);
+  const doubted = findings.flatMap(({ tester, chance }) => (isLikelyMistake(chance) ? [{ tester, chance }] : []));
   return {
     testers,
     consistency: {
@@ -61,7 +62,10 @@ export function compareTesters(
         (far, { comparisons }) => comparisons.reduce((farthest, { h }) => Math.max(farthest, Math.abs(h ?? 0)), far),
         0,
       ),
-      standOut: testers.filter(standsOut).map(({ tester }) => tester),
+      standOut: testers
+        .filter((one) => standsOut(one) || doubted.some(({ tester }) => tester === one.tester))
+        .map(({ tester }) => tester),
+      doubted,
     },
   };
 }

@@ -7,6 +7,10 @@ import type { TesterMistakes } from "./tester-mistakes";
 /** From this chance on a number is listed among those to check; it is as likely a mistake as not. */
 const LISTED_CHANCE = 0.5;
 
+export function isLikelyMistake(chance: number | null): chance is number {
+  return chance !== null && chance >= LISTED_CHANCE;
+}
+
 /**
  * The outliers that were found before the fit, with the chance that each is a mistake, and what the fit found besides.
  *
@@ -52,7 +56,7 @@ function likelyReadings(tester: Tester, { readings }: TesterMistakes): Outlier[]
   return tester.readings.flatMap((reading) => {
     const sent = readings.find(({ measurement, cm }) => measurement === reading.measurement && cm === reading.cm);
     const chance = sent?.chance ?? 0;
-    if (chance < LISTED_CHANCE || !isCounted(tester, reading) || reading.decision === "keep") return [];
+    if (!isLikelyMistake(chance) || !isCounted(tester, reading) || reading.decision === "keep") return [];
     return [found(tester, { what: "reading", id: reading.measurement, value: reading.cm, chance })];
   });
 }
@@ -60,7 +64,7 @@ function likelyReadings(tester: Tester, { readings }: TesterMistakes): Outlier[]
 function likelySwatches(tester: Tester, { swatches }: TesterMistakes): Outlier[] {
   return [...swatches].flatMap(([fabric, chance]) => {
     const swatch = chooseSwatch(tester.swatches, fabric);
-    if (chance < LISTED_CHANCE || swatch === undefined || swatch.decision === "keep") return [];
+    if (!isLikelyMistake(chance) || swatch === undefined || swatch.decision === "keep") return [];
     return [found(tester, { what: "swatch", id: fabric, value: swatch.stitches, chance })];
   });
 }

@@ -10,8 +10,9 @@ import { gapSurface } from "./gap-surface";
 
 /** Rounds of a fit and of what it says of mistakes; most calls need three. */
 const MAX_ROUNDS = 8;
-/** No chance of a mistake changes by more in the last round. */
+/** No chance of a mistake changes by more in the last round, in a size of this many testers or fewer. */
 const SETTLED_CHANCE = 0.01;
+const FEW_TESTERS = 20;
 
 /** A fit of the gap model together with the mistakes that it allows for. */
 export interface GapFit extends VarianceFit {
@@ -80,14 +81,20 @@ function expectedShares(readings: TesterReadings, mistakes: Mistakes): MistakeSh
   };
 }
 
+/** The largest change of a chance; one tester of many counts for so much less, as they move their size so much less. */
 function mostChanged(before: Mistakes, after: Mistakes): number {
   let most = 0;
   before.forEach((blocks, g) => {
+    const weight = Math.min(1, FEW_TESTERS / blocks.length);
     blocks.forEach((block, b) => {
       const found = after[g]?.[b];
       if (found === undefined) return;
-      most = Math.max(most, Math.abs(block.tester - found.tester));
-      most = Math.max(most, difference(block.readings, found.readings), difference(block.swatches, found.swatches));
+      const changed = Math.max(
+        Math.abs(block.tester - found.tester),
+        difference(block.readings, found.readings),
+        difference(block.swatches, found.swatches),
+      );
+      most = Math.max(most, weight * changed);
     });
   });
   return most;

@@ -18,6 +18,8 @@ export interface TesterRow extends Drifts {
   /** The size's label. */
   readonly size: string;
   readonly comparisons: readonly Comparison[];
+  /** Chance that all of their measurements are wrong, where they probably are. */
+  readonly wrongChance: number | null;
 }
 
 /** The content of the page of measuring habits. */
@@ -56,12 +58,14 @@ export function testersToPlace({ standOut }: Consistency): string[] {
 
 /** Testers compared with each other: their drifts, and each of their measurements. */
 export function testerBoard({ pattern, consistency, rows, testers, places }: ConsistencyGiven): TesterBoard {
-  const { limits, furthest, standOut } = consistency;
+  const { limits, furthest, standOut, doubted } = consistency;
+  const wrongChances = new Map(doubted.map(({ tester, chance }) => [tester, chance]));
   const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   return {
     rows: rows.map(({ comparisons, size, ...row }) => ({
       ...row,
       size: labels.get(size) ?? size,
+      wrongChance: wrongChances.get(row.tester) ?? null,
       comparisons: comparisons.flatMap((comparison, index) => {
         const measurement = pattern.measurements[index];
         return measurement === undefined ? [] : [{ measurement, ...comparison }];

@@ -1,5 +1,6 @@
 import { runsOneWay } from "@/engine/results";
 import { driftWords } from "../gaps/drift-copy";
+import { likelyMistakeWords } from "../mistakes/entry-error-copy";
 import type { Comparison, TesterBoard, TesterRow } from "./habits-board";
 
 /** Everything that stands out about a tester's measuring, a sentence per item. */
@@ -7,6 +8,7 @@ export function testerSentences(row: TesterRow): string[] {
   const compared = row.comparisons.filter(({ h }) => h !== null);
   const drift = driftWords(row);
   return [
+    ...wrongWords(row),
     ...(drift === null ? [] : [drift]),
     ...runsWords(compared),
     ...sideWords("Far larger than the others’", compared, (one) => one.standing === "rare" && (one.h ?? 0) > 0),
@@ -41,6 +43,11 @@ export function boardSentence({ testers: all, limits, standOut }: TesterBoard): 
   const out = standOut.all;
   if (out === 0) return `None of ${testers} stands out from the others.`;
   return `${out} of ${testers} ${out === 1 ? "stands" : "stand"} out from the others:`;
+}
+
+function wrongWords({ wrongChance }: TesterRow): string[] {
+  if (wrongChance === null) return [];
+  return [`All their measurements together are ${likelyMistakeWords(wrongChance)}, so they count for little.`];
 }
 
 function runsWords(compared: readonly Comparison[]): string[] {

@@ -36,6 +36,10 @@ export function entryErrorSentence({ slip, wouldBe, chance }: Outlier, unit: Len
 /** How likely a number that counts is a mistake all the same. */
 function chanceWords(chance = 0): string {
   if (chance < SAID_CHANCE) return "";
-  const percent = Math.min(99, Math.round(chance * 100));
-  return ` ${percent} % likely a mistake, so it counts for less.`;
+  return ` ${likelyMistakeWords(chance)}, so it counts for less.`;
+}
+
+/** `83 % likely a mistake`; never certain. */
+export function likelyMistakeWords(chance: number): string {
+  return `${Math.min(99, Math.round(chance * 100))} % likely a mistake`;
 }

@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { plantedCall } from "../../../../src/engine/calibration";
 import type { Tester } from "../../../../src/engine/pattern";
+import { analyseCall } from "../../../../src/engine/results";
+import { knittedPullover } from "../../../../src/engine/simulation";
 import { driftWords } from "../../../../src/features/results/gaps/drift-copy";
 import {
   testerBoard,
@@ -31,7 +34,7 @@ function rowOf(values: readonly (number | null)[], change: Partial<Comparison> =
     ...{ measurement, h, standing: "usual" as const, k: null, scatter: "usual" as const },
     ...change,
   }));
-  return { tester: "t", name: "T", size: "S", driftAcross: 0, driftAlong: 0, comparisons };
+  return { tester: "t", name: "T", size: "S", driftAcross: 0, driftAlong: 0, comparisons, wrongChance: null };
 }
 
 describe("testers compared with each other", { timeout: 60_000 }, () => {
@@ -84,6 +87,19 @@ describe("testers compared with each other", { timeout: 60_000 }, () => {
     const [bust] = boardOf([repeat("t0", [99, 101]), ...steady]).rows[0]?.comparisons ?? [];
     expect(bust?.k).toBeCloseTo(Math.sqrt(6), 10);
     expect(bust?.scatter).toBe("rare");
+  });
+
+  it("says whose measurements are all in doubt, and names them among those who stand out", () => {
+    const { call, mistakes } = plantedCall({
+      ...{ pattern: knittedPullover(), design: "3 a size", fault: "nothing", entryErrorShare: 0, seed: 4 },
+      trouble: "one tester wholly wrong",
+    });
+    const { doubted, standOut } = analyseCall(call).consistency;
+    expect(doubted.map(({ tester }) => tester)).toEqual([mistakes[0]?.tester]);
+    expect(standOut).toContain(mistakes[0]?.tester);
+    expect(testerSentences({ ...rowOf([0.3]), wrongChance: 0.83 })).toEqual([
+      "All their measurements together are 83 % likely a mistake, so they count for little.",
+    ]);
   });
 
   it("says why there is nothing to compare", () => {
