@@ -38,6 +38,7 @@ test("somebody invited directly accepts by their link without an account, and th
   await testerPage.goto(link);
   await expect(testerPage.locator('meta[name="robots"]')).toHaveAttribute("content", /noindex/);
   await expect(testerPage.getByRole("main")).toContainText("Invented Designer invites you to test Test vest in size S");
+  await testerPage.getByLabel("Who wears the garment").selectOption("A child; a parent or guardian agrees");
   await testerPage.getByRole("button", { name: "Accept" }).click();
   await expect(testerPage.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
   const home = testerPage.url();

@@ -39,6 +39,19 @@ beforeEach(async () => {
   access = await makeCall(designer);
 });
 
+it("asks whoever did not apply who wears the garment, so that nobody shows a child's photos by mistake", async () => {
+  const [testerId, again] = [await invite(), await invite()];
+  expect(await readInvited(await held(testerId))).toMatchObject({ wearer: "self" });
+  await acceptInvited(await held(testerId), { ...CHOICES, viewer: null, wearer: "child" });
+  expect(await rowOf(testerId)).toMatchObject({ isWornByChild: true });
+
+  // Somebody who is invited again after an earlier test, and leaves the answer as it is known.
+  await database().tester.update({ where: { id: again }, data: { isWornByChild: true } });
+  expect(await readInvited(await held(again))).toMatchObject({ wearer: "child" });
+  await acceptInvited(await held(again), { ...CHOICES, viewer: null });
+  expect(await rowOf(again)).toMatchObject({ isWornByChild: true });
+});
+
 describe("an invitation's link", () => {
   it("opens nothing with a key of another kind, of an older version, of another tester, or none", async () => {
     const [testerId, other] = [await invite(), await invite()];

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { WEARERS } from "@/features/recruiting/applications/schema";
 
 const MAX_NOTE_LENGTH = 500;
 const MAX_NAME_LENGTH = 300;
@@ -33,6 +34,8 @@ export const acceptedSchema = z.object({
   unit: z.enum(["cm", "in"]),
   terms: z.enum(["us", "uk"]),
   timeZone: z.string(),
+  /** Who wears the garment, where that is asked; an adult agrees to what is sent of them, for a child their parent or guardian does. */
+  wearer: z.enum(["self", ...WEARERS]).optional(),
   /** The version of the agreement that they ticked. */
   agreed: z.coerce.number().int().optional(),
 });

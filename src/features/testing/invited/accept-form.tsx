@@ -17,13 +17,15 @@ interface AcceptFormProps {
   readonly zones: readonly string[];
   /** What they agree to by accepting; null for nothing. */
   readonly agreement: { readonly version: number; readonly text: string } | null;
+  /** Who wears the garment, as far as is known; null where it is not asked. */
+  readonly wearer: "self" | "child" | null;
   /** Name of the signed-in person, who can choose to use their account. */
   readonly viewerName: string | null;
 }
 
 /** Accepts an invitation, with the units, terms and time zone for the tester's pages. */
 export function AcceptForm(props: AcceptFormProps) {
-  const { link, craft, unit, terms, timeZone, hasOwnZone, zones, agreement, viewerName } = props;
+  const { link, craft, unit, terms, timeZone, hasOwnZone, zones, agreement, wearer, viewerName } = props;
   const { answer: failed, isSending, formProps } = useHandedForm(acceptTest);
   return (
     <form {...formProps}>
@@ -56,6 +58,7 @@ export function AcceptForm(props: AcceptFormProps) {
           describedBy={describedBy("accept-zone")}
         />
       </Field>
+      {wearer === null ? null : <WhoWears wearer={wearer} />}
       {agreement === null ? null : <AgreeAnew agreement={agreement} />}
       {viewerName === null ? null : <AsWhom viewerName={viewerName} />}
       <Button type="submit" disabled={isSending}>
@@ -63,6 +66,22 @@ export function AcceptForm(props: AcceptFormProps) {
       </Button>
       <FieldErrors id="accept" errors={failed ? [failed.says] : undefined} />
     </form>
+  );
+}
+
+function WhoWears({ wearer }: { readonly wearer: "self" | "child" }) {
+  return (
+    <Field
+      id="accept-wearer"
+      label="Who wears the garment"
+      hint="Ask them first: their measurements, and photos of the garment on them, are theirs."
+    >
+      <Select id="accept-wearer" name="wearer" defaultValue={wearer} aria-describedby={describedBy("accept-wearer")}>
+        <option value="self">I do</option>
+        <option value="adult">Another adult, who agrees</option>
+        <option value="child">A child; a parent or guardian agrees</option>
+      </Select>
+    </Field>
   );
 }
 

@@ -41,6 +41,8 @@ export interface InvitedRead {
   readonly dates: CallDates<TesterDates> | null;
   /** What they have to agree to when they accept; null where they did so in their application, or the test has none. */
   readonly agreement: Agreement | null;
+  /** Who wears the garment, as far as is known; null of those who applied, who have said so. */
+  readonly wearer: "self" | "child" | null;
 }
 
 export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
@@ -63,6 +65,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     designerName: call.pattern.memberships[0]?.account.name ?? "",
     isDemo: call.pattern.isDemo,
     agreement: agreementAsked(row),
+    wearer: row.applicationId !== null ? null : row.isWornByChild ? "child" : "self",
     isPlaceGone: acceptedAt === null && (await isPlaceGone(database(), access, row)),
     ...{ unit, terms },
     hasOwnZone: row.timeZone !== null,
@@ -116,6 +119,7 @@ const INVITED = {
     size: true,
     accountId: true,
     applicationId: true,
+    isWornByChild: true,
     unit: true,
     terms: true,
     timeZone: true,

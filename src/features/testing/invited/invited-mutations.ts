@@ -12,11 +12,13 @@ import { agreementAsked, agreementColumns, isPlaceGone } from "./invited-data";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
 import type { AcceptedChoices } from "../home/schema";
 
-interface Acceptance extends Omit<AcceptedChoices, "agreed"> {
+interface Acceptance extends Omit<AcceptedChoices, "agreed" | "wearer"> {
   /** The account that accepts; null if only the link will give access. */
   readonly viewer: Viewer | null;
   /** The version of the agreement that they agree to; null for none. */
   readonly agreed?: number | null;
+  /** Asked of those who did not apply; left as it is where it is left out. */
+  readonly wearer?: AcceptedChoices["wearer"];
 }
 
 /**
@@ -28,7 +30,7 @@ interface Acceptance extends Omit<AcceptedChoices, "agreed"> {
  */
 export async function acceptInvited(
   access: InvitedAccess,
-  { viewer, unit, terms, timeZone, agreed = null }: Acceptance,
+  { viewer, unit, terms, timeZone, agreed = null, wearer }: Acceptance,
 ): Promise<boolean> {
   return await inTransaction(async (transaction) => {
     if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
@@ -45,6 +47,7 @@ export async function acceptInvited(
         where: { ...unanswered(access), ...takenBy(viewer) },
         data: {
           ...{ acceptedAt: new Date(), unit, terms, timeZone, ...agreeing },
+          ...(tester.applicationId === null && wearer !== undefined ? { isWornByChild: wearer === "child" } : {}),
           ...(viewer ? { accountId: viewer.accountId } : {}),
         },
       }),

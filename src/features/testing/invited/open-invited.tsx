@@ -52,6 +52,7 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
         <h2 className="mb-4">Your answer</h2>
         <AcceptForm
           link={link}
+          wearer={invited.wearer}
           agreement={invited.agreement}
           craft={invited.craft}
           unit={invited.unit}

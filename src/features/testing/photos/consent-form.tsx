@@ -78,11 +78,14 @@ export function ConsentForm({ testerId, allowed, creditName, isOfChild }: Consen
   );
 }
 
-/** Photos of a child are shown to nobody else unless a parent or guardian agrees. */
+/** Photos of a child are used only if a parent or guardian agrees, and never shown by Sizewright to the public. */
 function GuardianAgrees({ isNeeded }: { readonly isNeeded: boolean }) {
   return (
     <div className="border-l-4 border-line-strong pl-3">
-      <p>A child wears this garment. Nobody else sees the photos unless their parent or guardian agrees.</p>
+      <p>
+        A child wears this garment. The designer may use the photos only if their parent or guardian agrees. This test’s
+        own public page never shows them.
+      </p>
       {isNeeded ? (
         <label className="flex min-h-11 items-center gap-3">
           <input type="checkbox" name="guardianAgrees" value="yes" className="size-5 shrink-0 accent-thread" />I am
