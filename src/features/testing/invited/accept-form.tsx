@@ -74,7 +74,7 @@ function WhoWears({ wearer }: { readonly wearer: "self" | "child" }) {
     <Field
       id="accept-wearer"
       label="Who wears the garment"
-      hint="Ask them first: their measurements, and photos of the garment on them, are theirs."
+      hint="If it is somebody else, ask them first: their measurements, and photos of the garment on them, are theirs."
     >
       <Select id="accept-wearer" name="wearer" defaultValue={wearer} aria-describedby={describedBy("accept-wearer")}>
         <option value="self">I do</option>
