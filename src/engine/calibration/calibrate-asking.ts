@@ -1,8 +1,9 @@
 import { gaps, isSettled, TAPE_SHARE, type GapsOutput, type NextQuestion } from "../gaps";
 import type { CallDocument, PatternDocument, Reading } from "../pattern";
 import { seededRandom, type SeededRandom } from "../seeded-random";
-import { readAgain, simulateCall, type GarmentLength } from "../simulation";
+import { readAgain } from "../simulation";
 import { plantedCall, type Design, type PlantedCall, type Trouble } from "./planted-call";
+import { withMoreTesters, type Garments } from "./with-more-testers";
 
 /** So many questions are asked, one after the other, each answered before the next is chosen. */
 const QUESTIONS = 5;
@@ -95,12 +96,6 @@ function settledCells({ cells }: GapsOutput): number {
   return cells.filter(({ verdict }) => isSettled(verdict)).length;
 }
 
-/** A call with the garments behind it. */
-interface Garments {
-  readonly call: CallDocument;
-  readonly lengths: readonly GarmentLength[];
-}
-
 type Question = Pick<NextQuestion, "action" | "tester" | "measurement" | "size">;
 
 function answered(
@@ -110,12 +105,8 @@ function answered(
 ): Garments {
   const { call, lengths } = garments;
   if (question.action === "tester" && question.size !== undefined) {
-    const more = simulateCall({ ...planted.choices, testers: { [question.size]: 1 }, seed });
-    const named = (id: string) => `more-${seed}-${id}`;
-    return {
-      call: { ...call, testers: [...call.testers, ...more.call.testers.map((one) => ({ ...one, id: named(one.id) }))] },
-      lengths: [...lengths, ...more.lengths.map((length) => ({ ...length, tester: named(length.tester) }))],
-    };
+    const { size } = question;
+    return withMoreTesters(garments, planted.choices, { size, testers: 1, seed, named: `more-${seed}` });
   }
   const length = lengths.find(
     ({ tester, measurement }) => tester === question.tester && measurement === question.measurement,

@@ -1,8 +1,9 @@
 import { gaps, isSettled, testersNeeded, type Cell } from "../gaps";
-import type { CallDocument, PatternDocument } from "../pattern";
+import type { PatternDocument } from "../pattern";
 import { seededRandom } from "../seeded-random";
-import { crochetedCardigan, knittedPullover, simulateCall } from "../simulation";
+import { crochetedCardigan, knittedPullover } from "../simulation";
 import { plantedCall, type Design, type PlantedCall } from "./planted-call";
+import { withMoreTesters } from "./with-more-testers";
 import { Tally } from "./tally";
 
 /** Cells of a call whose number of testers is tried out, at most. */
@@ -38,18 +39,16 @@ export function calibrateTesters(given: {
 
 function tryOut(tally: Tally, planted: PlantedCall, { cell, seed }: { cell: Cell; seed: number }): void {
   const { size, measurement, testersToSettle } = cell;
-  const { cells } = gaps(withMore(planted, { size, testers: testersToSettle ?? 0, seed }));
+  const { call } = withMoreTesters(planted, planted.choices, {
+    size,
+    testers: testersToSettle ?? 0,
+    seed,
+    named: "more",
+  });
+  const { cells } = gaps(call);
   const after = cells.find((found) => found.size === size && found.measurement === measurement);
   tally.add("settled", isSettled(after?.verdict ?? null));
   tally.add(`settled by ${testersToSettle}`, isSettled(after?.verdict ?? null));
-}
-
-function withMore(
-  { call, choices }: PlantedCall,
-  { size, testers, seed }: { size: string; testers: number; seed: number },
-): CallDocument {
-  const more = simulateCall({ ...choices, testers: { [size]: testers }, seed }).call.testers;
-  return { ...call, testers: [...call.testers, ...more.map((tester) => ({ ...tester, id: `more-${tester.id}` }))] };
 }
 
 /** Some of the cells, each with the same chance. */

@@ -1,6 +1,6 @@
 import { normalQuantile } from "../distributions";
 import type { PatternDocument } from "../pattern";
-import type { Cell } from "./gaps-output";
+import type { Cell, Verdict } from "./gaps-output";
 import { mixtureChance, mixtureMoments, mixtureQuantile, type MixturePart } from "./model/mixture";
 import { settling } from "./testers-to-settle";
 import { isSettled, verdictOf } from "./verdict";
@@ -56,8 +56,13 @@ export function cellFindings(pattern: PatternDocument, estimates: readonly CellE
   );
 }
 
+/** The verdict on a gap in tolerances. */
+export function mixtureVerdict(parts: readonly MixturePart[]): Verdict {
+  return verdictOf({ gap: mixtureMoments(parts).mean, tolerance: 1, chanceOff: chanceBeyondOne(parts) });
+}
+
 /** Chance that the gap is beyond one tolerance, either way. */
-export function chanceBeyondOne(parts: readonly MixturePart[]): number {
+function chanceBeyondOne(parts: readonly MixturePart[]): number {
   const beyond = mixtureChance(parts, -1) + 1 - mixtureChance(parts, 1);
   return Math.min(1, Math.max(0, beyond));
 }

@@ -60,7 +60,7 @@ describe("a reading that could be taken, at the same standard deviations", () =>
   const whole = withLeftOut(place, {
     index: indexPattern(call.pattern, fabricGrowths(call)),
     spreads: gaugeSpread(call),
-    fit: { readings, mistakes: noMistakes(readings) },
+    fit: { mistakes: noMistakes(readings) },
   });
   const foretold = (row: number, from = whole) => {
     const toTake = readingsOfBlock({

@@ -11,6 +11,8 @@ interface KnownCell {
   /** Of the average over causes, and in the fit with the causes that were found. */
   readonly variance: number;
   readonly fitVariance: number;
+  /** That it counts as settled today, by the same sums as afterwards. */
+  readonly chanceNow: number;
 }
 
 /** What would have to be learnt of a cell for it to count: this share of what is known of it. */
@@ -31,19 +33,14 @@ export interface KnownCells {
  * @see docs/method.md#what-to-ask-next.
  */
 export function expectedSettled({ bySize, joint }: KnownCells, toLearn: ToLearn): number {
-  return bySize.reduce(
-    (sum, cells, size) =>
-      cells.length === 0 ? sum : sum + settledInSize(cells, variancesOnceLearnt(joint, size, toLearn)),
-    0,
-  );
+  return bySize.reduce((sum, cells, size) => sum + settledInSize(cells, variancesOnceLearnt(joint, size, toLearn)), 0);
 }
 
 function settledInSize(cells: readonly KnownCell[], fitVariances: Float64Array): number {
-  return cells.reduce((sum, { cell, mean, variance, fitVariance }) => {
+  return cells.reduce((sum, { cell, mean, variance, fitVariance, chanceNow }) => {
     const learnt = 1 / at(fitVariances, cell) - 1 / fitVariance;
     if (!(learnt * variance > LEAST_LEARNT)) return sum;
-    const now = chanceSettled({ mean, variance, varianceAfter: variance });
     const after = chanceSettled({ mean, variance, varianceAfter: 1 / (1 / variance + learnt) });
-    return sum + after - now;
+    return sum + after - chanceNow;
   }, 0);
 }

@@ -2,18 +2,19 @@ import { NORMAL_NODES } from "../../distributions";
 import { at } from "../../linear-algebra";
 import { columnWithCells } from "../../variance-components";
 import { sameInput } from "../causes/candidate";
-import { chanceBeyondOne } from "../cell-findings";
+import { mixtureVerdict } from "../cell-findings";
 import type { CauseInput, NextQuestion } from "../gaps-output";
 import type { AveragedModel } from "../model/cell-mixtures";
 import { causeColumn } from "../model/gap-surface";
-import { mixtureMoments, weightsOf, type MixturePart } from "../model/mixture";
+import { weightsOf, type MixturePart } from "../model/mixture";
 import type { PatternDocument } from "../../pattern";
-import { isSettled, verdictOf } from "../verdict";
+import { isSettled } from "../verdict";
 
 /** How exactly an edging is measured, cm (common practice, no source). */
 const MEASURED_SD_CM = 0.2;
 /** Inputs that are less likely than this to be wrong are not asked about. */
 const LEAST_WEIGHT = 0.05;
+
 /** What one model says of an edging's error: normal, and how the cells move with it. */
 interface EdgingInModel {
   readonly model: AveragedModel;
@@ -60,13 +61,16 @@ function edgingIn(pattern: PatternDocument, model: AveragedModel, input: CauseIn
 
 function settledByMeasuring(models: readonly EdgingInModel[]): number {
   const now = settledCells(models, null);
-  return models.reduce((expected, { model, mean, variance }) => {
+  const afterOf = ({ mean, variance }: EdgingInModel) => {
     const sd = Math.sqrt(variance + MEASURED_SD_CM ** 2);
-    const after = NORMAL_NODES.reduce(
-      (sum, { node, share }) => sum + share * settledCells(models, mean + node * sd),
-      0,
-    );
-    return expected + model.weight * (after - now);
+    return NORMAL_NODES.reduce((sum, { node, share }) => sum + share * settledCells(models, mean + node * sd), 0);
+  };
+  // Models in which the edging is as written foretell the same.
+  const asWritten = models.find(({ withCells }) => withCells === null);
+  const afterAsWritten = asWritten === undefined ? 0 : afterOf(asWritten);
+  return models.reduce((expected, edging) => {
+    const after = edging.withCells === null ? afterAsWritten : afterOf(edging);
+    return expected + edging.model.weight * (after - now);
   }, 0);
 }
 
@@ -86,12 +90,7 @@ function settledCells(models: readonly EdgingInModel[], foundCm: number | null):
       mean: part[cell]?.mean ?? Number.NaN,
       sd: part[cell]?.sd ?? Number.NaN,
     }));
-    const verdict = verdictOf({
-      gap: mixtureMoments(mixture).mean,
-      tolerance: 1,
-      chanceOff: chanceBeyondOne(mixture),
-    });
-    return settled + (isSettled(verdict) ? 1 : 0);
+    return settled + (isSettled(mixtureVerdict(mixture)) ? 1 : 0);
   }, 0);
 }
 

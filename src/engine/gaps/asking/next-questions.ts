@@ -1,6 +1,7 @@
 import { at } from "../../linear-algebra";
 import type { CallDocument } from "../../pattern";
 import { jointCells, type SurfacePosterior } from "../../variance-components";
+import { chanceSettled } from "../chance-settled";
 import type { Cell, NextQuestion } from "../gaps-output";
 import type { AveragedModel } from "../model/cell-mixtures";
 import type { GapFit } from "../model/fit-gap-surface";
@@ -61,18 +62,16 @@ function knownCells({ call: { pattern }, fit, mixtures, cells, ahead }: Results)
   const count = pattern.measurements.length;
   const joint = jointCells(fit.solution, ahead.posterior);
   const bySize = joint.groups.map(({ covariance }, s) =>
-    pattern.measurements.flatMap((_, cell) => {
+    pattern.measurements.map((_, cell) => {
       const which = s * count + cell;
       const { mean, sd } = mixtureMoments(mixtures[which] ?? []);
-      return [
-        {
-          cell,
-          isOpen: !isSettled(cells[which]?.verdict ?? null),
-          mean,
-          variance: sd ** 2,
-          fitVariance: at(covariance, cell * count + cell),
-        },
-      ];
+      const variance = sd ** 2;
+      return {
+        ...{ cell, mean, variance },
+        isOpen: !isSettled(cells[which]?.verdict ?? null),
+        fitVariance: at(covariance, cell * count + cell),
+        chanceNow: chanceSettled({ mean, variance, varianceAfter: variance }),
+      };
     }),
   );
   return { bySize, joint };

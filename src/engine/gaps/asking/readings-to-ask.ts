@@ -9,7 +9,7 @@ import type { TesterPlace } from "../model/tester-places";
 import { expectedSettled, type KnownCells } from "./expected-settled";
 import { readingToTake, withLeftOut, type WholeBlock } from "./whole-block";
 
-/** So many testers of a size are looked at, those with the fewest sure readings first; others would be asked for the same. */
+/** So many testers of a size are looked at, those whose readings are most in doubt first; others would be asked for the same. */
 const MOST_TESTERS_OF_A_SIZE = 40;
 /** So many readings are tried for what they settle in all sizes. */
 const MOST_TRIED = 40;
@@ -20,7 +20,7 @@ const MOST_TRIED = 40;
  * Measuring again shares the garment's own unevenness with the first reading, and the tape's error not; where the first may be
  * a mistake, the new one is free of that. What was left out is like a reading of which nothing is known.
  *
- * @returns one question a cell at most: to the tester whose answer would settle most.
+ * @returns one question a cell at most: to the tester whose answer tells most of the cell.
  * @see docs/method.md#what-to-ask-next.
  */
 export function readingsToAsk(given: Task): NextQuestion[] {
@@ -59,7 +59,11 @@ function mostTelling(task: Task): Reading[] {
 }
 
 /** What one tester could measure of the open cells of their size, again or for the first time. */
-function readingsOfTester({ call, fit, known }: Task, { gaps, size }: TesterPlace, all: WholeBlock): Reading[] {
+function readingsOfTester(
+  { call, fit, known }: Task,
+  { gaps: { tester }, size }: TesterPlace,
+  all: WholeBlock,
+): Reading[] {
   const posterior = known.joint.groups[size];
   if (posterior === undefined) return [];
   const { block } = all;
@@ -73,8 +77,8 @@ function readingsOfTester({ call, fit, known }: Task, { gaps, size }: TesterPlac
     const toLearn = { group: size, ...toTake(readingToTake(all, row, fit.sds)) };
     const left = variancesOnceLearnt(known.joint, size, toLearn)[cell] ?? fitVariance;
     const question = {
-      action: row < gaps.gaps.length ? ("measure-again" as const) : ("measure" as const),
-      tester: gaps.tester.id,
+      action: row < all.taken ? ("measure-again" as const) : ("measure" as const),
+      tester: tester.id,
       measurement: call.pattern.measurements[cell]?.id,
       size: call.pattern.sizes[size]?.id,
     };

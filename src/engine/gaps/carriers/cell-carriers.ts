@@ -1,10 +1,10 @@
 import { at } from "../../linear-algebra";
 import type { PatternDocument } from "../../pattern";
-import { chanceBeyondOne } from "../cell-findings";
+import { mixtureVerdict } from "../cell-findings";
 import type { Carrier, Cell } from "../gaps-output";
 import type { AveragedModel } from "../model/cell-mixtures";
-import { mixtureMoments, weightsOf, type MixturePart } from "../model/mixture";
-import { isBeyond, verdictOf } from "../verdict";
+import { weightsOf, type MixturePart } from "../model/mixture";
+import { isBeyond } from "../verdict";
 import { blockInFit, leaveOut, openFit, type BlockInFit } from "./block-in-fit";
 import type { TesterPlace } from "../model/tester-places";
 import { carrierOf } from "./carrier";
@@ -67,7 +67,7 @@ function verdictIn(mixtures: readonly WeightedWithout[], cell: number) {
     mean: at(mean, cell),
     sd: Math.sqrt(Math.max(0, at(variances, cell))),
   }));
-  return verdictOf({ gap: mixtureMoments(parts).mean, tolerance: 1, chanceOff: chanceBeyondOne(parts) });
+  return mixtureVerdict(parts);
 }
 
 function memo<Value>(compute: (row: number | null) => Value): (row: number | null) => Value {

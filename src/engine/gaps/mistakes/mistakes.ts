@@ -67,16 +67,23 @@ export function withMistakes(readings: TesterReadings, mistakes: Mistakes): Test
       ...group,
       blocks: group.blocks.map((block, b) => {
         const found = mistakes[g]?.[b];
-        if (found === undefined) return block;
-        return {
-          ...block,
-          knownVariances: block.knownVariances.map((variance, row) => variance + at(found.readingVariances, row)),
-          effects: block.effects.map((effect, which) => ({
-            ...effect,
-            knownVariance: effect.knownVariance + at(found.effectVariances, which),
-          })),
-        };
+        return found === undefined ? block : withVariances(block, found);
       }),
+    })),
+  };
+}
+
+/** A block with more variance of its readings and its effects. */
+export function withVariances(
+  block: TesterBlock,
+  { readingVariances, effectVariances }: Pick<BlockMistakes, "readingVariances" | "effectVariances">,
+): TesterBlock {
+  return {
+    ...block,
+    knownVariances: block.knownVariances.map((variance, row) => variance + at(readingVariances, row)),
+    effects: block.effects.map((effect, which) => ({
+      ...effect,
+      knownVariance: effect.knownVariance + at(effectVariances, which),
     })),
   };
 }
