@@ -114,7 +114,8 @@ test("a question about a number waits at its field, and the answer on the tester
       .getByRole("button", { name: /^Got it/ })
       .first()
       .click();
-    await expect(answers.getByRole("button", { name: /^Got it/ })).toHaveCount(left);
+    // Gone, and not only waiting: a page that is left meanwhile takes the answer with it.
+    await expect(answers.getByRole("button", { name: /^(Got it|One moment)/ })).toHaveCount(left);
   }
   await page.goto(`/calls/${tester.callId}`);
   await expect(page.getByRole("link", { name: "Read what they say" })).toBeHidden();
