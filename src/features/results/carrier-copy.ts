@@ -22,7 +22,15 @@ export function carrierSentence(restsOn: readonly Carrier[], told: Told): string
 
 function carrierWords({ tester, measurement }: Carrier, { pattern, names }: Told): string {
   const name = names.get(tester) ?? tester;
-  const { letter = "", label } = pattern.measurements.find(({ id }) => id === measurement) ?? {};
-  if (label === undefined) return `${name}’s measurements`;
-  return `${name}’s ${letter === "" ? "" : `${letter} `}${label}`;
+  return `${name}’s ${measurementName(pattern, measurement) ?? "measurements"}`;
+}
+
+/** `E Upper arm`; null where the pattern has no such measurement. */
+export function measurementName(
+  { measurements }: PatternDocument,
+  measurement: string | null | undefined,
+): string | null {
+  const { letter = "", label } = measurements.find(({ id }) => id === measurement) ?? {};
+  if (label === undefined) return null;
+  return letter === "" ? label : `${letter} ${label}`;
 }

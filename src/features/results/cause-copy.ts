@@ -100,7 +100,8 @@ function percentOf(factor: number): string {
   return tenths(factor * 100);
 }
 
-function tenths(value: number): string {
+/** Without a sign: `1.2`, `3`. */
+export function tenths(value: number): string {
   return Math.abs(value).toFixed(1).replace(/\.0$/, "");
 }
 

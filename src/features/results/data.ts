@@ -145,27 +145,24 @@ function madeDecisionOf({ reason, decidedBy, decidedAt, ...stored }: DecisionRow
 
 /** Names of testers by their ids in the document; the id where there is no name. */
 export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
-  if (codes.length === 0) return new Map();
-  const rows = await database().tester.findMany({
-    where: testersById(access, codes),
-    select: NAMED,
-  });
-  return new Map(
-    rows.map((row) => {
-      const { tester, name } = namedTester(access, row);
-      return [tester, name];
-    }),
-  );
+  return (await namesAndPages(access, codes)).names;
 }
 
-/** Addresses of testers' pages, by their ids in the analysis; of the call's own testers alone. */
-export async function testerPages(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
-  if (codes.length === 0) return new Map();
-  const rows = await database().tester.findMany({
-    where: { call: callScope(access), code: { in: [...new Set(codes)] } },
-    select: { id: true, code: true },
-  });
-  return new Map(rows.map(({ id, code }) => [code, testerPageHref(access.callId, id)]));
+/** The same, and the addresses of the pages of those who are the call's own testers. */
+export async function namesAndPages(
+  access: CallAccess,
+  codes: readonly string[],
+): Promise<{ readonly names: ReadonlyMap<string, string>; readonly pages: ReadonlyMap<string, string> }> {
+  const names = new Map<string, string>();
+  const pages = new Map<string, string>();
+  if (codes.length === 0) return { names, pages };
+  const rows = await database().tester.findMany({ where: testersById(access, codes), select: NAMED });
+  for (const row of rows) {
+    const { tester, name } = namedTester(access, row);
+    names.set(tester, name);
+    if (row.callId === access.callId) pages.set(tester, testerPageHref(access.callId, row.id));
+  }
+  return { names, pages };
 }
 
 /** A tester and their position in the analysis. */

@@ -52,7 +52,7 @@ export function GapsView({
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
-  const panel = openedPanel({ results, opened, query, call, unit, photos, names, pages }, board);
+  const panel = openedPanel({ results, opened, query, call, unit, photos, names }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -120,7 +120,10 @@ function GapPaging({ query, callId, page, pages }: GapPagingProps) {
   );
 }
 
-function openedPanel({ results, opened, query, call, unit, photos, names }: GapsViewProps, board: GapBoard) {
+function openedPanel(
+  { results, opened, query, call, unit, photos, names }: Omit<GapsViewProps, "pages">,
+  board: GapBoard,
+) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
   const cell = row?.cells.find(({ key }) => key === query.cell);
   if (row === undefined || cell === undefined) return null;

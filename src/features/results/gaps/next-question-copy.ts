@@ -1,6 +1,7 @@
 import type { NextQuestion } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
-import { inputName } from "../cause-copy";
+import { measurementName } from "../carrier-copy";
+import { inputName, tenths } from "../cause-copy";
 
 interface Told {
   readonly pattern: PatternDocument;
@@ -12,8 +13,7 @@ interface Told {
 export function nextQuestionSentence(question: NextQuestion, { pattern, names }: Told): string {
   const { action, tester = "", measurement, size, input } = question;
   const name = names.get(tester) ?? tester;
-  const { letter = "", label = "" } = pattern.measurements.find(({ id }) => id === measurement) ?? {};
-  const what = letter === "" ? label : `${letter} ${label}`;
+  const what = measurementName(pattern, measurement) ?? "";
   switch (action) {
     case "measure-again":
       return `Ask ${name} to measure ${what} again.`;
@@ -28,6 +28,5 @@ export function nextQuestionSentence(question: NextQuestion, { pattern, names }:
 
 /** How many differences a question settles, as far as can be foreseen. */
 export function settlesWords(settles: number): string {
-  const tenths = settles.toFixed(1);
-  return `settles about ${tenths.replace(/\.0$/, "")}`;
+  return `settles about ${tenths(settles)}`;
 }

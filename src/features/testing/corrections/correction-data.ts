@@ -95,9 +95,13 @@ export interface TesterCorrection extends Correction {
   readonly before: Readonly<Record<string, number>>;
 }
 
-/** Where clause of the corrections that concern a size; one that names none concerns all. */
+/** Where clause of the corrections that concern a size, and of one that is read the same in code; one that names none concerns all. */
 export function ofSize(size: string): Prisma.CorrectionWhereInput {
   return { OR: [{ sizes: { isEmpty: true } }, { sizes: { has: size } }] };
+}
+
+export function concernsSize({ sizes }: { readonly sizes: readonly string[] }, size: string): boolean {
+  return sizes.length === 0 || sizes.includes(size);
 }
 
 /** The corrections that concern a tester's size, the newest first. */

@@ -13,6 +13,7 @@ import { callTime, listingDays, testerTime } from "../home/call-time";
 import { DATED_KINDS, nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
 import { lessOften } from "./reminder-choice-schema";
 import { reminderContent } from "./reminder-copy";
+import { concernsSize } from "../corrections/correction-data";
 
 /** A tester whose next reminder is due, null where there is none. */
 export async function nextReminded(now = new Date()): Promise<string | null> {
@@ -92,7 +93,7 @@ function remindedTester(row: Row, now: Date): RemindedTester {
 function openCorrections({ size, call, correctionAnswers }: Row): Date[] {
   const answered = new Set(correctionAnswers.map(({ correctionId }) => correctionId));
   return call.corrections
-    .filter(({ id, sizes }) => !answered.has(id) && (sizes.length === 0 || sizes.includes(size)))
+    .filter((correction) => !answered.has(correction.id) && concernsSize(correction, size))
     .map(({ createdAt }) => createdAt);
 }
 

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { cellReadings, type OpenedCell } from "@/features/results/gaps/cell-readings";
 import { GapsView } from "@/features/results/gaps/gaps-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
-import { madeDecisions, storedTesters, testerNames, testerPages } from "@/features/results/data";
+import { madeDecisions, namesAndPages, storedTesters } from "@/features/results/data";
 import { loadEvidence, loadResults, type Results } from "@/features/results/loaders";
 import { instructionErrorCopy } from "@/features/results/changes/accepted-copy";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/results/schema";
@@ -23,8 +23,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const evidence = query.saved === undefined ? null : await loadEvidence(patternId, query.saved);
   const opened = await openedCell(loaded.access, found.results, query);
   const asked = (found.results?.differences.askNext ?? []).flatMap(({ tester }) => tester ?? []);
-  const names = await testerNames(loaded.access, [...carriersShown(found.results, query), ...asked]);
-  const pages = await testerPages(loaded.access, asked);
+  const { names, pages } = await namesAndPages(loaded.access, [...carriersShown(found.results, query), ...asked]);
   const size = loaded.revision.document.sizes.find(({ id }) => id === query.cell?.split(".")[0]);
   return (
     <CallPage loaded={loaded} page="differences">
