@@ -5,6 +5,10 @@ test("a key in one cell draws no other cell anew", async ({ page, designer }) =>
   expect(designer.accountId).not.toBe("");
   await openEditor(page, await importPattern(page));
   const cell = page.getByRole("textbox", { name: "Shoulder stitches, M" });
+  // A key that was heard and saved shows that the scripts have taken over every cell, and not only the first ones.
+  await cell.press("End");
+  await cell.press("Space");
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   // React keeps a component's drawn properties beside its element, a new object each time that it draws it.
   const drawn = await page.evaluateHandle(() => {
     const propertiesOf = (input: Element): unknown =>
@@ -15,8 +19,9 @@ test("a key in one cell draws no other cell anew", async ({ page, designer }) =>
   });
   expect(await drawn.evaluate(({ all }) => all)).toBeGreaterThan(80);
   // A blank leaves the number what it is, and with it every step and sum.
-  await cell.press("End");
+  const saved = page.waitForResponse((answer) => answer.request().method() === "POST");
   await cell.press("Space");
+  await saved;
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   expect(await drawn.evaluate(({ count }) => count())).toBe(1);
 });
