@@ -1,13 +1,10 @@
 import "server-only";
 import type { EarlierCall } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { revisionById } from "@/features/patterns/data";
 import type { Connection } from "@/server/transaction";
 import { countedCalls, type CallAccess } from "./access";
-import { placesOfSizes } from "./places-computed";
-import { callPlaces } from "./places-data";
-import { readableCall } from "./readable-call";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
+import { revisionCall } from "./revision-call-data";
 
 /** A tester's id in the document, of a call before it. */
 type EarlierIdOf = (row: { readonly id: string; readonly code: string }) => string;
@@ -29,11 +26,8 @@ export async function earlierCalls(
     instructionErrors.push(...(await instructionErrorsOf(earlier, connection)));
     const { reported, leftOut: unread } = await reportedTesters(earlier, connection, { instructionErrors, idOf });
     leftOut.push(...unread);
-    const bySize = await callPlaces(earlier, connection);
     for (const revisionId of new Set(reported.map((report) => report.revisionId))) {
-      const { document: pattern } = await revisionById(access.pattern, revisionId, connection);
-      const testers = reported.flatMap((report) => (report.revisionId === revisionId ? [report.tester] : []));
-      const read = readableCall({ pattern, places: placesOfSizes(bySize, pattern) }, { testers, leftOut: [] });
+      const read = await revisionCall(earlier, connection, { revisionId, reported });
       calls.push(read.document);
       leftOut.push(...read.leftOut);
     }

@@ -1,14 +1,11 @@
 import "server-only";
 import { callPriorSchema, type CallPrior, type EarlierCall } from "@/engine/pattern";
 import { patternScope } from "@/features/patterns/access";
-import { revisionById } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
-import { placesOfSizes } from "./places-computed";
-import { callPlaces } from "./places-data";
-import { readableCall } from "./readable-call";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
+import { revisionCall } from "./revision-call-data";
 
 /** What a call learned from the designer's earlier tests when it got its first report. */
 export interface Learned {
@@ -42,9 +39,5 @@ export async function firstRevisionCall(access: CallAccess, connection: Connecti
     orderBy: { number: "asc" },
     select: { id: true },
   });
-  if (first === null) return null;
-  const { document: pattern } = await revisionById(access.pattern, first.id, connection);
-  const places = placesOfSizes(await callPlaces(access, connection), pattern);
-  const testers = reported.flatMap(({ tester, revisionId }) => (revisionId === first.id ? [tester] : []));
-  return readableCall({ pattern, places }, { testers, leftOut: [] }).document;
+  return first && (await revisionCall(access, connection, { revisionId: first.id, reported })).document;
 }

@@ -9,7 +9,7 @@ import { ANSWERS } from "./answer-data";
 import { applyAnswers } from "./answers-computed";
 import { readDecision, testerDocument } from "./report-schema";
 
-interface ReportedTester {
+export interface ReportedTester {
   readonly tester: Tester;
   /** The revision that their report followed. */
   readonly revisionId: string;
