@@ -1,16 +1,13 @@
-import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { callDocument, reader } from "../factories/call";
 import { patternDocument } from "../factories/pattern";
+import { bundledEngine, typedEngine } from "./run-engine";
 
-function engine(verbs: readonly string[], input: string) {
-  const ran = spawnSync("node_modules/.bin/tsx", ["src/cli/engine.ts", ...verbs], { input, encoding: "utf8" });
-  return { status: ran.status, output: ran.stdout, errors: ran.stderr };
-}
+const engine = await bundledEngine();
 
 describe("the headless engine", () => {
   it("prints the gaps of a call on standard input, and nothing else", () => {
-    const { status, output, errors } = engine(
+    const { status, output, errors } = typedEngine(
       ["gaps", "-"],
       JSON.stringify(callDocument([reader("a", { bust: 104 })])),
     );

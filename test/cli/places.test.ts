@@ -1,14 +1,9 @@
-import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { applicant, applicantsDocument } from "../factories/applicants";
+import { bundledEngine } from "./run-engine";
 
-function places(input: unknown) {
-  const ran = spawnSync("node_modules/.bin/tsx", ["src/cli/engine.ts", "places", "-"], {
-    input: JSON.stringify(input),
-    encoding: "utf8",
-  });
-  return { status: ran.status, output: ran.stdout, errors: ran.stderr };
-}
+const engine = await bundledEngine();
+const places = (input: unknown) => engine(["places", "-"], JSON.stringify(input));
 
 describe("the verb places", () => {
   it("prints who is placed, who waits and what is short, with the documented keys and no others", () => {

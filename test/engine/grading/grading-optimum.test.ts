@@ -16,7 +16,7 @@ beforeAll(async () => {
 /** Every count is tried from 0 to this. */
 const MOST = 11;
 const ROUNDING = 1e-6;
-const RUNS = 2000;
+const RUNS = 1000;
 
 interface Small {
   readonly counts: readonly {
