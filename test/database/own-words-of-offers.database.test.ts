@@ -4,6 +4,7 @@ import { callAccess, type CallAccess } from "@/features/calls/access";
 import { publishedCall } from "@/features/recruiting/listing/access";
 import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import { storeApplication } from "@/features/recruiting/applications/mutations";
+import { sendOwnLink } from "@/features/recruiting/applications/own/own-link-mutations";
 import { tellWithoutSpot } from "@/features/recruiting/places/no-spot-mutations";
 import { database } from "@/server/database";
 import type { ChangeableKind } from "../../src/features/testing/messages/changeable-kinds";
@@ -76,6 +77,18 @@ it("tells applicants that their application is in, and that they have no spot, i
   expect(none?.text).toContain("I am away on Sunday.");
   const { testers } = await loadEditedMessage(made.access, "no-place");
   expect(testers.map(({ name, values }) => [name, values.size])).toEqual([["Maja", null]]);
+});
+
+it("sends an applicant their link again in the designer’s words", async () => {
+  const made = await makePublishedCall();
+  const applicationId = await applied(made, "Maja");
+  await database().message.deleteMany();
+  expect(await store(made.access, "application-link", { subject: "Again, [name]" })).toEqual({});
+  await sendOwnLink(made.access, applicationId);
+  await work();
+  expect(server.taken[0]?.subject).toBe("Again, Maja");
+  expect(server.taken[0]?.text).toContain("Dear Maja, how nice.\n\nI am away on Sunday.\n\n");
+  expect(server.taken[0]?.text).toContain(`/applications/${applicationId}.`);
 });
 
 it("refuses what is not known for applicants, and switches off nothing that people need", async () => {

@@ -42,9 +42,10 @@ export type MessageContent = z.infer<typeof contentSchema>;
 export type MessageWords = Pick<MessageContent, "subject" | "parts">;
 export type LinkTarget = z.infer<typeof targetSchema>;
 
-/** What causes a message. */
-export type MessageKind =
+/** Mail in a designer's name to applicants and testers of their test, which they may change, and mostly switch off. */
+export type DesignerMailKind =
   | "application-received"
+  | "application-link"
   | "link-sent"
   | "place-offered"
   | "no-place"
@@ -56,12 +57,18 @@ export type MessageKind =
   | "pattern-released"
   | "report-received"
   | "designer-wrote"
+  | "reminder";
+
+/**
+ * Mail in Sizewright's own name, which nobody changes or switches off: to designers, what people ask for themselves, and
+ * what concerns an account or an address.
+ */
+type OwnMailKind =
   | "place-declined"
   | "place-given-back"
   | "sign-in-link"
   | "sign-up-link"
   | "sign-up-known"
-  | "reminder"
   | "daily-summary"
   | "prove-address"
   | "change-address"
@@ -70,3 +77,6 @@ export type MessageKind =
   | "delete-account"
   | "own-links"
   | "deletion-soon";
+
+/** What causes a message. */
+export type MessageKind = DesignerMailKind | OwnMailKind;

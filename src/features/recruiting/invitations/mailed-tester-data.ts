@@ -12,12 +12,14 @@ import { momentWords, untilWords, zoneWords } from "@/ui/moment-copy";
 /** A tester as mail to them names them and their test. */
 export interface MailedTester {
   readonly testerId: string;
+  readonly callId: string;
   /** "" where they gave none, or it was deleted. */
   readonly name: string;
   readonly title: string;
   /** They applied; else they were invited by hand. */
   readonly hasApplied: boolean;
   readonly pattern: string;
+  readonly sizeId: string;
   /** The size's label. */
   readonly size: string;
   /** The pieces that they make, where it is not the whole garment. */
@@ -49,19 +51,21 @@ export async function mailedTesters(
 
 /** @param pattern the revision that they work from. */
 function mailedTester(row: Row, pattern: PatternDocument | undefined): MailedTester {
-  const { id, call, size, linkVersion, invitationExpiresAt: expiresAt } = row;
+  const { id, callId, call, size, linkVersion, invitationExpiresAt: expiresAt } = row;
   const listing = call.listing?.publishedAt == null ? null : listingSchema.parse(call.listing.document);
   const zone = listing?.timeZone ?? "UTC";
   const days = row.dates === null ? (listing?.dates ?? null) : testerDatesSchema.parse(row.dates);
   return {
     ...{
       testerId: id,
+      callId,
       name: row.contact?.name ?? "",
       title: call.title,
       hasApplied: row.applicationId !== null,
       pattern: pattern?.name ?? call.title,
       expiresAt,
     },
+    sizeId: size,
     size: pattern?.sizes.find((each) => each.id === size)?.label ?? size,
     pieces: pattern === undefined ? null : piecesWords(pattern, call.pieces),
     dates: days === null ? null : callDates(days, zone),

@@ -34,7 +34,7 @@ export async function messageChange(
 }
 
 /**
- * What a kind of mail says to each of some testers of one call, as their designers changed it; null where it is switched off.
+ * What a kind of mail says to each of some testers, as the designers of their calls changed it; null where it is switched off.
  *
  * @param content in Sizewright's words.
  */
@@ -47,8 +47,10 @@ export async function inDesignersWords(
   },
 ): Promise<(tester: MailedTester) => MessageWords | null> {
   const { kind, testers, content } = mail;
-  const change = await messageChange(connection, { kind, call: { testers: { some: testers } } });
-  return (tester) => changedMessage(content(tester), { change, values: testerValues(tester) });
+  const rows = await connection.callMessage.findMany({ where: { kind, call: { testers: { some: testers } } } });
+  const changes = new Map(rows.map((row) => [row.callId, toChange(row)]));
+  return (tester) =>
+    changedMessage(content(tester), { change: changes.get(tester.callId), values: testerValues(tester) });
 }
 
 /** What is filled in for a tester. */

@@ -9,7 +9,7 @@ export function askedContent(
   return {
     subject: `A question about your report on “${pattern}”`,
     parts: [
-      { text: `Thank you for your report on “${pattern}”. I have a question about one number in it:` },
+      { text: `Thank you for your report on “${pattern}”. I have a question about one number in it.` },
       ...(about === "" ? [] : [{ facts: [["You entered", about] as [string, string]] }]),
       { quote: asks },
       { text: "On your page you can say that it is right, or enter another number and send your report again." },

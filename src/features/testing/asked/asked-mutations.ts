@@ -4,12 +4,12 @@ import { callEditScope, openCallEditScope, type CallAccess } from "@/features/ca
 import { lockOpenCall } from "@/features/calls/mutations";
 import type { StoredReport } from "@/features/calls/report-schema";
 import { toRevision } from "@/features/patterns/data";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { formatLength } from "@/ui/format-length";
 import type { TesterAccess } from "../home/access";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { NEWEST_REPORT, sentReport, textsSchema } from "../report/data";
 import { lockOpenTester, reportingScope } from "../report/draft-mutations";
 import { storedPositions } from "../report/stored-positions";
@@ -60,8 +60,9 @@ export async function askAboutNumber(
     const askedById = access.pattern.accountId;
     await transaction.numberQuestion.create({ data: { testerId, field, about, asks, askedById, idempotencyKey } });
     const testers = { id: testerId, call: openCallEditScope(access) };
-    await writeToTesters(transaction, {
-      ...{ kind: "number-asked", testers, content: (tester) => askedContent(tester, { about, asks }) },
+    await writeChangeable(transaction, {
+      ...{ kind: "number-asked", testers },
+      content: (tester) => askedContent(tester, { about, asks }),
     });
   });
 }

@@ -1,34 +1,32 @@
 import "server-only";
+import type { NumberChange } from "@/features/calls/correction-schema";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { revisionById } from "@/features/patterns/data";
 import type { Connection } from "@/server/transaction";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
+import { correctionContent } from "./correction-mail-copy";
 
 interface PublishedCorrection {
+  readonly revisionId: string;
+  readonly text: string;
+  readonly numbers: readonly NumberChange[];
   /** Ids; none stands for all sizes. */
   readonly sizes: readonly string[];
-  readonly text: string;
 }
 
 /** Tells the testers of its sizes of a correction, those who have finished too: it is not asked of them to do anything. */
 export async function writeCorrection(
   connection: Connection,
   access: CallAccess,
-  { sizes, text }: PublishedCorrection,
+  { revisionId, sizes, ...published }: PublishedCorrection,
 ): Promise<void> {
-  await writeToTesters(connection, {
+  const { counts } = (await revisionById(access.pattern, revisionId, connection)).document;
+  await writeChangeable(connection, {
     kind: "correction-published",
     testers: {
       ...{ call: callEditScope(access), acceptedAt: { not: null }, stoppedAt: null },
       ...(sizes.length === 0 ? {} : { size: { in: [...sizes] } }),
     },
-    content: ({ pattern, size, ownLink }) => ({
-      subject: `A correction to “${pattern}”`,
-      parts: [
-        { text: `There is a mistake in “${pattern}”, and it concerns your size ${size}. The correction:` },
-        { quote: text },
-        { text: "Your page shows where it belongs." },
-        { link: "Open your test", to: ownLink },
-      ],
-    }),
+    content: (tester) => correctionContent(tester, { ...published, counts }),
   });
 }

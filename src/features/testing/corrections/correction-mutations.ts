@@ -42,6 +42,6 @@ export async function publishCorrection(
       },
       skipDuplicates: true,
     });
-    if (count > 0) await writeCorrection(transaction, access, { sizes, text: correction.text });
+    if (count > 0) await writeCorrection(transaction, access, { ...correction, sizes, numbers });
   });
 }

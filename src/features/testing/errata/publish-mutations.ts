@@ -1,9 +1,10 @@
 import "server-only";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { publishedVersions } from "@/features/patterns/published-data";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
+import { patternReleasedContent } from "./pattern-released-copy";
 
 interface NewVersion {
   readonly revisionNumber: number;
@@ -58,7 +59,7 @@ async function holdPattern(transaction: Connection, access: PatternAccess): Prom
 /** Only who has sent a report, and agreed to wait for the release. The same release again tells nobody twice. */
 async function tellOfRelease(transaction: Connection, access: PatternAccess): Promise<void> {
   const waits = { OR: [{ progressPhotos: "release" as const }, { finishedPhotos: "release" as const }] };
-  await writeToTesters(transaction, {
+  await writeChangeable(transaction, {
     kind: "pattern-released",
     key: `pattern-released.${access.patternId}`,
     testers: {
@@ -66,14 +67,6 @@ async function tellOfRelease(transaction: Connection, access: PatternAccess): Pr
       reportedAt: { not: null },
       OR: [{ agreement: waits }, { application: { agreement: waits } }],
     },
-    content: ({ pattern, ownLink }) => ({
-      subject: `“${pattern}” is released`,
-      parts: [
-        {
-          text: `“${pattern}” is released today, and your report helped. What you agreed to keep to yourself until the release, you may now show. Your page says which photos that is. The pattern’s text, charts and numbers stay private.`,
-        },
-        { link: "Open your test", to: ownLink },
-      ],
-    }),
+    content: patternReleasedContent,
   });
 }

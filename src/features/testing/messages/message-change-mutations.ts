@@ -73,7 +73,7 @@ export async function switchMail(
   access: CallAccess,
   { kind, isOff }: { readonly kind: ChangeableKind; readonly isOff: boolean },
 ): Promise<void> {
-  if (!CHANGEABLE_MAIL[kind].mayBeOff) throw new AppError("not-found");
+  if (CHANGEABLE_MAIL[kind].whyAlways !== undefined) throw new AppError("not-found");
   await inTransaction(async (transaction) => {
     const { version } = await heldChange(transaction, access, kind);
     await change(transaction, { access, kind, version, data: { isOff } });

@@ -60,7 +60,7 @@ export function MessageForm(props: MessageFormProps) {
   );
 }
 
-const ADDED = "Sizewright adds the greeting, the links and your name.";
+const ADDED = "Sizewright adds the greeting, what follows your words below, and your name.";
 const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. ${ADDED}`;
 const APPLICANT_HINT = `[name] is filled in for each applicant. ${ADDED}`;
 
@@ -116,5 +116,7 @@ function RestOfMessage({ part }: { readonly part: Previewed["rest"][number] }) {
         ))}
       </dl>
     );
-  return <p>{"text" in part ? part.text : part.quote}</p>;
+  if ("quote" in part)
+    return <blockquote className="border-l-2 border-line-strong pl-3 text-soft">{part.quote}</blockquote>;
+  return <p>{part.text}</p>;
 }

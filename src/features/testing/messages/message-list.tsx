@@ -3,7 +3,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import { switchKind } from "./message-change-actions";
-import { CHANGEABLE_KINDS, CHANGEABLE_MAIL, FIXED_MAIL, whoAndWhen, type ChangeableKind } from "./changeable-kinds";
+import { CHANGEABLE_MAIL, MAIL_GROUPS, whoAndWhen, type ChangeableKind } from "./changeable-kinds";
 import type { MessageChange } from "@/features/recruiting/own-words/changed-message-computed";
 
 interface MessageListProps {
@@ -12,31 +12,23 @@ interface MessageListProps {
   readonly mayEdit: boolean;
 }
 
-/** All mail that testers get by themselves: who, when, and in whose words. */
+/** All mail that applicants and testers get by themselves: who, when, and in whose words. */
 export function MessageList({ callId, changes, mayEdit }: MessageListProps) {
-  const kinds = Object.keys(CHANGEABLE_MAIL).flatMap((kind) => CHANGEABLE_KINDS.find((each) => each === kind) ?? []);
   return (
     <>
-      <Section
-        title="You can change these"
-        intro="Reminders come at eight in the morning where each tester is, at most one a week, and two in the last. Those who chose one e-mail a week get what is due in it in Sizewright’s words; those who chose none get none."
-      >
-        <ul className="divide-y divide-line border-y border-line">
-          {kinds.map((kind) => (
-            <ChangeableRow key={kind} {...{ callId, kind, mayEdit }} change={changes.get(kind) ?? NOTHING_CHANGED} />
-          ))}
-        </ul>
-      </Section>
-      <Section title="These always go out" intro="Testers need them for the test, or you send them yourself.">
-        <ul className="divide-y divide-line border-y border-line">
-          {FIXED_MAIL.map((kind) => (
-            <li key={kind.name} className="py-3">
-              <p className="font-semibold">{kind.name}</p>
-              <p className="text-soft">{whoAndWhen(kind)}</p>
-            </li>
-          ))}
-        </ul>
-      </Section>
+      {MAIL_GROUPS.map(({ title, intro, kinds }) => (
+        <Section key={title} title={title} intro={intro}>
+          <ul className="divide-y divide-line border-y border-line">
+            {kinds.map((kind) => (
+              <ChangeableRow key={kind} {...{ callId, kind, mayEdit }} change={changes.get(kind) ?? NOTHING_CHANGED} />
+            ))}
+          </ul>
+        </Section>
+      ))}
+      <p className="max-w-3xl text-soft">
+        Sizewright also answers people who ask for their own links, sign in or prove an address. Those messages always
+        go out, in Sizewright’s words and name.
+      </p>
     </>
   );
 }
@@ -64,9 +56,10 @@ function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
           )}
         </p>
         <p className="text-soft">{whoAndWhen(mail)}</p>
+        {mail.whyAlways === undefined ? null : <p className="text-soft">{mail.whyAlways}</p>}
         <p className="text-sm">{stateWords(change)}</p>
       </div>
-      {mayEdit && mail.mayBeOff ? (
+      {mayEdit && mail.whyAlways === undefined ? (
         <OneButtonForm
           action={switchKind}
           sends={{ callId, kind, isOff: isOff ? "no" : "yes" }}

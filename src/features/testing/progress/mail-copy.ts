@@ -1,5 +1,6 @@
 const NAMES: Readonly<Record<string, string>> = {
   "application-received": "Application received",
+  "application-link": "Link to their application",
   "link-sent": "Their link",
   "place-offered": "Spot offered",
   "place-accepted": "Spot accepted",

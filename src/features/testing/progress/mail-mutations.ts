@@ -1,8 +1,8 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { sendAgain } from "@/features/mail/mutations";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { inTransaction } from "@/server/transaction";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { linkContent } from "./link-copy";
 import { mailToTester } from "./mail-data";
 
@@ -14,7 +14,7 @@ export async function sendLinkAgain(access: CallAccess, testerId: string): Promi
     OR: [{ acceptedAt: { not: null } }, { invitationExpiresAt: { gt: now } }],
   };
   await inTransaction((transaction) =>
-    writeToTesters(transaction, { kind: "link-sent", testers, content: linkContent }),
+    writeChangeable(transaction, { kind: "link-sent", changedAs: "own-link", testers, content: linkContent }),
   );
 }
 

@@ -5,7 +5,7 @@ import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { giveTestBack } from "../home/give-back-mutations";
 import { readTheirTest } from "./own-days-data";
 import { endedContent } from "./released-copy";
@@ -24,7 +24,10 @@ export async function endTest(access: CallAccess, testerId: string): Promise<voi
     });
     if (count === 0) throw new AppError("changed-meanwhile", NOT_TESTING);
     const testers = { id: testerId, call: openCallEditScope(access) };
-    await writeToTesters(transaction, { kind: "place-released", testers, content: endedContent });
+    await writeChangeable(transaction, {
+      ...{ kind: "place-released", changedAs: "test-ended", testers },
+      content: endedContent,
+    });
   });
 }
 

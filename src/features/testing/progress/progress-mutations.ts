@@ -11,9 +11,9 @@ import type { Viewer } from "@/server/viewer";
 import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
 import { offerWithdrawnContent } from "@/features/recruiting/invitations/offer-computed";
 import { writeOffers } from "@/features/recruiting/invitations/offer-mail-mutations";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import type { NewTester } from "../home/schema";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 
 /** Stores the designer's note about a tester. */
 export async function noteTester(access: CallAccess, testerId: string, note: string): Promise<void> {
@@ -59,7 +59,10 @@ export async function withdrawInvited(access: CallAccess, testerId: string): Pro
       data: { withdrawnAt: new Date() },
     });
     if (count === 0) throw new AppError("changed-meanwhile", ANSWERED);
-    await writeToTesters(transaction, { kind: "place-released", testers: invited, content: offerWithdrawnContent });
+    await writeChangeable(transaction, {
+      ...{ kind: "place-released", changedAs: "offer-withdrawn", testers: invited },
+      content: offerWithdrawnContent,
+    });
   });
 }
 

@@ -5,7 +5,7 @@ import { testedPattern } from "@/features/calls/tested-pattern-data";
 import { latestRevision } from "@/features/patterns/data";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { giveTestBack } from "../home/give-back-mutations";
 import { releasedContent } from "./released-copy";
 
@@ -33,7 +33,10 @@ export async function freeSpots(access: CallAccess, testerIds: readonly string[]
     });
     if (count === 0) throw new AppError("changed-meanwhile", NOBODY_AT_WORK);
     const testers = { id: { in: [...testerIds] }, call: openCallEditScope(access), freedAt: now };
-    await writeToTesters(transaction, { kind: "place-released", testers, content: releasedContent });
+    await writeChangeable(transaction, {
+      ...{ kind: "place-released", changedAs: "spot-opened", testers },
+      content: releasedContent,
+    });
     return count;
   });
 }

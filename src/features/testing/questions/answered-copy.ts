@@ -18,9 +18,14 @@ export function answeredContent(
   return {
     subject: isChanged ? `A changed answer about “${pattern}”` : `An answer about “${pattern}”`,
     parts: [
-      { text: `You asked about “${pattern}”:` },
+      {
+        text: isChanged
+          ? `I have changed my answer to ${many} about “${pattern}”.`
+          : `Thank you for ${many} about “${pattern}”. Here is my answer.`,
+      },
+      { text: "You asked:" },
       ...asks.map((quote) => ({ quote })),
-      { text: isChanged ? `I have changed my answer to ${many}:` : "My answer:" },
+      { text: isChanged ? "My new answer:" : "My answer:" },
       { quote: answer },
       { text: "You find it in the pattern on your page too, where you asked." },
       { link: "Open your test", to: ownLink },

@@ -2,11 +2,11 @@ import "server-only";
 import type { Place } from "@/engine/instructions";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { holdOpenCall } from "@/features/calls/mutations";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { answeredContent } from "./answered-copy";
 
 interface AtPlace {
@@ -87,7 +87,7 @@ export async function answerQuestions(access: CallAccess, { questionIds, answer,
       select: { testerId: true, asks: true },
     });
     const testers = { id: { in: asked.flatMap(({ testerId }) => testerId ?? []) }, call: callEditScope(access) };
-    await writeToTesters(transaction, {
+    await writeChangeable(transaction, {
       ...{ kind: "question-answered", testers },
       content: (tester) =>
         answeredContent(tester, {

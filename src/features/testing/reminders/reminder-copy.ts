@@ -20,11 +20,12 @@ export function reminderContent(
         { text: "A no is fine too: then somebody else can have it." },
       ],
     };
-  const { subject, text } = kind === "this-week" ? weekWords(holds, tester.pattern) : wordsOf(kind, tester.pattern);
+  const { subject, text } = wordsOf(kind, tester.pattern);
   return {
     subject,
     parts: [
       { text },
+      ...holds.map((held) => ({ text: WEEK_LINES[held] })),
       { facts: [...dateFacts(dates, timeZone), ...zoneFact(timeZone)] },
       { link: "Open your test", to: ownLink },
       { text: "If you need more time or have to stop, say so on your page or answer this e-mail. That is all right." },
@@ -40,8 +41,13 @@ function untilFact(expiresAt: Date | null, timeZone: string): [string, string][]
   return expiresAt === null ? [] : [["Please answer by", untilWords(expiresAt, timeZone)]];
 }
 
-function wordsOf(kind: Exclude<DatedKind, "answer-offer">, pattern: string): { subject: string; text: string } {
+function wordsOf(kind: Exclude<Reminder["kind"], "answer-offer">, pattern: string): { subject: string; text: string } {
   switch (kind) {
+    case "this-week":
+      return {
+        subject: `This week in the test of “${pattern}”`,
+        text: "Here is what comes up this week.",
+      };
     case "start-today":
       return {
         subject: `The test of “${pattern}” starts today`,
@@ -80,14 +86,7 @@ function wordsOf(kind: Exclude<DatedKind, "answer-offer">, pattern: string): { s
   }
 }
 
-/** What is due in a week, or was, in one message. */
-function weekWords(holds: readonly DatedKind[], pattern: string): { subject: string; text: string } {
-  return {
-    subject: `This week in the test of “${pattern}”`,
-    text: holds.map((kind) => WEEK_LINES[kind]).join("\n\n"),
-  };
-}
-
+/** What is due in a week, or was, in the message of that week. */
 const WEEK_LINES: Readonly<Record<DatedKind, string>> = {
   "answer-offer": "Your spot waits for your answer.",
   "start-today": "The test starts this week. Your page has the pattern in your size; the first step is your swatch.",

@@ -3,7 +3,6 @@ import { z } from "zod";
 import { invitationState } from "@/features/calls/tester-status";
 import { isMailOn } from "@/features/mail/mail-status";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
-import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { inBatches } from "@/server/in-batches";
@@ -49,8 +48,7 @@ async function remind(transaction: Connection, id: string, now: Date): Promise<v
   await transaction.reminder.create({ data: { testerId: id, kind, about, writtenAt: now } });
   const mail = { kind: "reminder" as const, isReminder: true, testers: { id } };
   const content = (tester: MailedTester) => reminderContent(due, tester);
-  if (kind === "this-week") await writeToTesters(transaction, { ...mail, content });
-  else await writeChangeable(transaction, { ...mail, content, changedAs: kind });
+  await writeChangeable(transaction, { ...mail, content, changedAs: kind });
 }
 
 function mayBeReminded(now: Date): Prisma.TesterWhereInput {

@@ -17,7 +17,11 @@ export default async function MessagesPage({ params }: PageProps<"/calls/[callId
   const loaded = await loadCall(callId);
   if (!isMailOn()) notFound();
   return (
-    <CallPage loaded={loaded} page="messages" intro="What Sizewright sends to your testers, who gets it, and when.">
+    <CallPage
+      loaded={loaded}
+      page="messages"
+      intro="What Sizewright sends to applicants and testers, and when. You can change each message and add a note; those that testers can do without, you can switch off."
+    >
       <MessageList callId={callId} changes={await readMessageChanges(loaded.access)} mayEdit={loaded.mayEdit} />
     </CallPage>
   );

@@ -31,7 +31,7 @@ export default async function ChangedMessagePage({ params }: Props) {
   const edited = await loadEditedMessage(loaded.access, kind);
   const { version, words } = edited.change;
   return (
-    <CallPage loaded={loaded} page="messages" title={mail.name} intro={whoAndWhen(mail)}>
+    <CallPage loaded={loaded} page="messages" title={mail.name} intro={`${whoAndWhen(mail)} ${mail.whyAlways ?? ""}`}>
       <div className="max-w-3xl">
         <MessageForm
           {...{ callId, kind, ...edited }}
