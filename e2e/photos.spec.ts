@@ -1,9 +1,11 @@
 import sharp from "sharp";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { patternDocument } from "../test/factories/pattern";
 import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { expectNoSidewaysScroll } from "./import-call";
 import { letIn, makeTester } from "./make-tester";
+import { violations } from "./violations";
 
 // The first sending is cut off on purpose, and a text is no photo.
 test.use({ expectedErrors: /Failed to load resource.*\/photos\/send/ });
@@ -108,4 +110,56 @@ test("a tester sends photos over a bad line, allows a use and withdraws it; the 
   await sheet.getByRole("button", { name: /^Done/ }).click();
   await expect(sheet.getByRole("region", { name: "Take down" })).toHaveCount(0);
   await desk.close();
+});
+
+test("a tester adds a photo at their trouble spot, with and without scripts, and the designer sees it there", async ({
+  browser,
+  page,
+  context,
+}) => {
+  test.setTimeout(120_000);
+  const tester = await makeTester(
+    patternDocument({ instructions: "Cast on 98 (118) stitches.\n\nWork 100 (110) rows." }),
+  );
+  const viewport = { width: 360, height: 740 };
+  const phone = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, viewport });
+  await letIn(phone, tester);
+  const own = await phone.newPage();
+  await own.goto(`/testing/${tester.testerId}/pattern`);
+  await expect(own.getByText("Add a photo")).toHaveCount(0);
+  await own.getByText("Cast on for your size: 98 (118) stitches.").click();
+  await own.getByRole("link", { name: "Something went wrong here" }).click();
+  await own.getByLabel("What happened here").fill("The edge curls");
+  await own.getByRole("button", { name: "Send to the designer" }).click();
+  await expect(own.getByText("Sent to the designer.")).toBeVisible();
+  await own.getByRole("link", { name: "Add a photo: The edge curls" }).click();
+  await own.getByRole("button", { name: "Send photos" }).click();
+  await expect(own.getByText("Choose at least one photo first.")).toBeVisible();
+  expect(await violations(own)).toEqual([]);
+  await expectNoSidewaysScroll(own);
+  const file = async (name: string) => ({ name, mimeType: "image/jpeg", buffer: await photo("#a33") });
+  await own.getByLabel("Photos", { exact: true }).setInputFiles([await file("edge.jpg")]);
+  await own.getByRole("button", { name: "Send photos" }).click();
+  const here = own.getByRole("list", { name: "Your photos of this problem" });
+  await expect(here.getByRole("img", { name: "Your photo: Problem" })).toBeVisible();
+  await own.getByRole("link", { name: "Close: The edge curls" }).click();
+  await expect(own.getByRole("button", { name: "Send photos" })).toHaveCount(0);
+  await phone.close();
+
+  const plain = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, viewport, javaScriptEnabled: false });
+  await letIn(plain, tester);
+  const still = await plain.newPage();
+  await still.goto(`/testing/${tester.testerId}/pattern`);
+  await still.getByRole("link", { name: "Add a photo: The edge curls" }).click();
+  await still.getByLabel("Photos", { exact: true }).setInputFiles([await file("again.jpg")]);
+  await still.getByRole("button", { name: "Send photos" }).click();
+  await expect(still.getByRole("heading", { name: "Photos", exact: true })).toBeVisible();
+  await expect(still.getByRole("list", { name: "Your photos" }).getByText("The edge curls")).toHaveCount(2);
+  await plain.close();
+
+  await signInByCookie(context, tester.designer);
+  await page.goto(`/calls/${tester.callId}/questions`);
+  const spot = page.getByRole("listitem").filter({ hasText: "1 tester had a problem here" });
+  await expect(spot.getByRole("img", { name: "Problem, by tester-1" })).toHaveCount(2);
+  await expectNoSidewaysScroll(page);
 });

@@ -1,7 +1,10 @@
 import type { Page } from "@playwright/test";
 import type { CallDocument } from "../src/engine/pattern";
 import { importCall, CALL, expectNoSidewaysScroll, exported } from "./import-call";
+import { piecedPattern } from "../test/factories/pieced-pattern";
+import { query } from "./designer";
 import { expect, test } from "./fixtures";
+import { letIn, makeTester } from "./make-tester";
 
 /** Brings a call in and finds its pattern. @returns the pattern's address. */
 async function patternOf(page: Page, call: CallDocument = CALL): Promise<string> {
@@ -72,4 +75,22 @@ test("a part that cannot be worked is told at its place, and on top with its siz
       .first(),
   ).toBeVisible();
   await expect(page.getByRole("img", { name: /^Sleeve in M.*Part 1: From 82 to 71/ })).toBeVisible();
+});
+
+test("a tester of one piece finds that piece alone drawn and measured on the pattern’s page", async ({
+  page,
+  context,
+}) => {
+  const tester = await makeTester(piecedPattern());
+  await letIn(context, tester);
+  await page.goto(`/testing/${tester.testerId}/pattern`);
+  await expect(page.getByRole("img", { name: /^Body in S/ })).toBeVisible();
+  await query("UPDATE call SET pieces = '{sleeve}' WHERE id = $1", [tester.callId]);
+  await page.reload();
+  await expect(page.getByText("You make only: Sleeve.")).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Sleeve in S/ })).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Body in S/ })).toHaveCount(0);
+  await expect(page.getByRole("region", { name: "Finished measurements" })).toContainText("upper-arm");
+  await expect(page.getByRole("region", { name: "Finished measurements" })).not.toContainText("armhole");
+  await expect(page.getByRole("region", { name: "Your numbers, S" })).not.toContainText("Body");
 });

@@ -89,7 +89,17 @@ test("a designer switches one message off and rewrites another, and the later of
     await expect(page.getByRole("heading", { name: "Messages", exact: true })).toBeVisible();
     await page.getByRole("button", { name: /^Switch off ?: Half way$/ }).click();
     await expect(page.getByRole("button", { name: /^Switch on ?: Half way$/ })).toBeVisible();
+    await expect(page.getByText("It is always sent, because it holds the link to accept or decline.")).toBeVisible();
+    await expect(page.getByRole("button", { name: /: Spot offered$/ })).toHaveCount(0);
+    await page.getByRole("button", { name: /^Switch off ?: Answer to a question$/ }).click();
+    await expect(page.getByRole("button", { name: /^Switch on ?: Answer to a question$/ })).toBeVisible();
     expect(await violations(page)).toEqual([]);
+    await page.getByRole("link", { name: "Answer to a question" }).click();
+    // Whatever the designer writes, the answer stays in it.
+    await page.getByRole("textbox", { name: "Message" }).fill("Good question, [name].");
+    await expect(page.getByText("Good question, Invented Tester.")).toBeVisible();
+    await expect(page.getByText("(your answer)")).toBeVisible();
+    await page.goBack();
 
     const second = await page.context().newPage();
     await page.getByRole("link", { name: "Report missing" }).click();

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { receivePhoto } from "@/features/testing/photos/photo-mutations";
 import type { PhotoOwner } from "@/features/testing/photos/photo-owner-access";
+import type { SentPhoto } from "@/features/testing/photos/photo-schema";
 import {
   deleteFilesOfPhoto,
   makePictures,
@@ -26,8 +27,14 @@ export function jpeg(): Promise<Buffer> {
   return sharp({ create: RED }).jpeg().toBuffer();
 }
 
-export async function sendPhoto(owner: PhotoOwner, bytes: Uint8Array, photoId: string = randomUUID()) {
-  const problem = await receivePhoto(owner, { photoId, view: "front", note: "" }, new Blob([bytes]).stream());
+export async function sendPhoto(
+  owner: PhotoOwner,
+  bytes: Uint8Array,
+  photoId: string = randomUUID(),
+  shows: Partial<SentPhoto> = {},
+) {
+  const photo = { photoId, view: "front", note: "", ...shows } as const;
+  const problem = await receivePhoto(owner, photo, new Blob([bytes]).stream());
   return { photoId, problem };
 }
 

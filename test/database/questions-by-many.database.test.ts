@@ -1,7 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { readProblemPhotos } from "@/features/testing/photos/problem-photo-data";
+import { photosOfTrouble, readProblemPhotos } from "@/features/testing/photos/problem-photo-data";
+import { placeNotes } from "@/features/testing/questions/data";
 import { answerQuestions, askQuestion, reportTrouble } from "@/features/testing/questions/mutations";
 import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testing/home/access";
@@ -67,19 +68,30 @@ describe("what is said of a text by many", () => {
 
   it("has beside a trouble spot what its tester photographed of their problems", async () => {
     await reportTrouble(ann, { ...sent(), happened: "Oh", did: "" });
-    const photo = async (testerId: string, change: { view?: "front"; state?: "received"; note?: string }) =>
+    await reportTrouble(ann, { ...sent(), happened: "And then", did: "" });
+    const [oh = "", andThen = ""] = (await placeNotes(ann)).troubles.map(({ troubleId }) => troubleId);
+    interface Change {
+      readonly view?: "front";
+      readonly state?: "received";
+      readonly note?: string;
+      readonly troubleId?: string;
+    }
+    const photo = async (testerId: string, change: Change) =>
       await database().photo.create({
         data: { id: randomUUID(), testerId, view: "problem", state: "ready", bytes: 1, ...change },
       });
     const hole = await photo(ann.testerId, { note: "A hole" });
+    const stain = await photo(ann.testerId, { troubleId: andThen });
     await photo(ann.testerId, { view: "front" });
     await photo(ann.testerId, { state: "received" });
     await photo(bea.testerId, {});
     const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
     const shown = places.flatMap(({ troubles }) => troubles.shown.map(({ testerId }) => testerId));
-    expect(await readProblemPhotos(owner, shown)).toEqual([
-      { photoId: hole.id, testerId: ann.testerId, note: "A hole" },
-    ]);
+    const photos = await readProblemPhotos(owner, shown);
+    const idsAt = (id: string) => photosOfTrouble(photos, { id, ...ann }).map(({ photoId }) => photoId);
+    // One that shows no trouble spot in particular stands beside each.
+    expect([idsAt(oh), idsAt(andThen)]).toEqual([[hole.id], [hole.id, stain.id]]);
+    expect(photos.map(({ note }) => note)).toEqual(["A hole", ""]);
     expect(await readProblemPhotos(await newCall(await makeViewer("Sam")), shown)).toEqual([]);
   });
 

@@ -73,7 +73,10 @@ const RECORD = {
   readAnswers: { select: { answeredAt: true, question: { select: { asks: true } } } },
   photos: {
     orderBy: { createdAt: "asc" },
-    select: { id: true, view: true, note: true, width: true, height: true, createdAt: true, shownSince: true },
+    select: {
+      ...{ id: true, view: true, note: true, width: true, height: true, createdAt: true, shownSince: true },
+      trouble: { select: { happened: true } },
+    },
   },
   photoConsents: { select: { use: true, givenAt: true } },
   messages: {

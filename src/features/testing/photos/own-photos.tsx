@@ -7,18 +7,23 @@ import { StoredPhoto } from "./stored-photo";
 interface OwnPhotoListProps {
   readonly testerId: string;
   readonly photos: readonly OwnPhoto[];
+  /** They are shown where what is wrong is said already. */
+  readonly areAtTrouble?: boolean;
 }
 
 /** A tester's photos, each with a button to delete it. */
-export function OwnPhotoList({ testerId, photos }: OwnPhotoListProps) {
+export function OwnPhotoList({ testerId, photos, areAtTrouble = false }: OwnPhotoListProps) {
   return (
-    <ul aria-label="Your photos" className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))] gap-4">
+    <ul
+      aria-label={areAtTrouble ? "Your photos of this problem" : "Your photos"}
+      className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))] gap-4"
+    >
       {photos.map((photo, index) => (
         <li key={photo.photoId} className="min-w-0">
           <StoredPhoto {...photo} alt={`Your photo: ${VIEW_LABELS[photo.view]}`} />
-          <p className="mt-1 font-semibold">{VIEW_LABELS[photo.view]}</p>
-          {photo.note === "" ? null : (
-            <p dir="auto" className="text-sm wrap-anywhere">
+          {areAtTrouble ? null : <p className="mt-1 font-semibold">{VIEW_LABELS[photo.view]}</p>}
+          {areAtTrouble || photo.note === "" ? null : (
+            <p dir="auto" className="line-clamp-4 text-sm wrap-anywhere">
               {photo.note}
             </p>
           )}

@@ -10,6 +10,7 @@ import type { PhotoSize, PhotoUse, PhotoView } from "./photo-schema";
 export interface OwnPhoto {
   readonly photoId: string;
   readonly view: PhotoView;
+  /** What they wrote about it, or about the trouble spot that it shows; "" for nothing. */
   readonly note: string;
   readonly state: "received" | "ready" | "failed";
   /** Why it failed. */
@@ -35,6 +36,10 @@ export async function readOwnPhotos(access: TesterAccess): Promise<OwnPhotos> {
   };
 }
 
+export async function countOwnPhotos(access: TesterAccess): Promise<number> {
+  return await database().photo.count({ where: { tester: testerScope(access) } });
+}
+
 /**
  * Photos as whoever sent them sees them.
  *
@@ -47,9 +52,23 @@ export async function photosOf(
   const rows = await database().photo.findMany({
     where: owner,
     orderBy,
-    select: { id: true, view: true, note: true, state: true, reason: true },
+    select: OWN_PHOTO,
   });
-  return rows.map(({ id, ...photo }) => ({ photoId: id, ...photo }));
+  return rows.map(toOwnPhoto);
+}
+
+export const OWN_PHOTO = {
+  ...{ id: true, view: true, note: true, state: true, reason: true },
+  trouble: { select: { happened: true } },
+} satisfies Prisma.PhotoSelect;
+
+export function toOwnPhoto({ id, trouble, ...photo }: Prisma.PhotoGetPayload<{ select: typeof OWN_PHOTO }>): OwnPhoto {
+  return { photoId: id, ...photo, note: noteOf({ ...photo, trouble }) };
+}
+
+/** What a tester wrote about a photo: of its own, or of the trouble spot that it shows. */
+export function noteOf({ note, trouble }: { readonly note: string; readonly trouble: { happened: string } | null }) {
+  return note === "" ? (trouble?.happened ?? "") : note;
 }
 
 /** True where the tester said that they make the garment for a child. */

@@ -22,6 +22,8 @@ interface PhotoFormProps {
   readonly owner: PhotoOwnerId;
   /** What the photos may show. */
   readonly views: readonly PhotoView[];
+  /** The trouble spot that they show: then nothing more is asked about them. */
+  readonly troubleId?: string;
   /** How many are stored already. */
   readonly stored: number;
   /** Makes the ids of what is sent without scripts. */
@@ -29,7 +31,7 @@ interface PhotoFormProps {
 }
 
 /** Chooses photos and sends them, each with its progress. Works without scripts, too. */
-export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
+export function PhotoForm({ owner, views, troubleId, stored, formKey }: PhotoFormProps) {
   const { queue, add } = usePhotoQueue();
   const [chosen, setChosen] = useState<readonly ChosenPhoto[]>([]);
   const [problem, setProblem] = useState<PhotoProblem | null>(null);
@@ -45,7 +47,7 @@ export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
     if (found !== null) return;
     const note = String(fields.get("note") ?? "");
     const view = views.find((each) => each === fields.get("view")) ?? "front";
-    add(...sorted(photos.map(({ photoId, file }): PhotoToSend => ({ photoId, owner, view, note, file }))));
+    add(...sorted(photos.map(({ photoId, file }): PhotoToSend => ({ photoId, owner, view, note, troubleId, file }))));
     setChosen([]);
     // What is sent next often shows the same.
     const input = form.elements.namedItem("photo");
@@ -64,23 +66,14 @@ export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
           <input key={name} type="hidden" name={name} value={value} />
         ))}
         <input type="hidden" name="formKey" value={formKey} />
-        <fieldset>
-          <legend className="mb-2 font-semibold">What the photos show</legend>
-          <div className="grid grid-cols-[repeat(auto-fit,minmax(7rem,1fr))] gap-1.5">
-            {views.map((each) => (
-              <label key={each} className="choice gap-3 px-3 py-2">
-                <input type="radio" name="view" value={each} defaultChecked={each === "front"} />
-                <span>{VIEW_LABELS[each]}</span>
-              </label>
-            ))}
-          </div>
-        </fieldset>
-        {/* Without scripts, too, it is there only for a problem. */}
-        <div className="hidden group-has-[[value=problem]:checked]:block">
-          <Field id="note" label="What is wrong there">
-            <TextInput id="note" name="note" dir="auto" maxLength={MAX_PHOTO_NOTE_LENGTH} />
-          </Field>
-        </div>
+        {troubleId === undefined ? (
+          <WhatTheyShow views={views} />
+        ) : (
+          <>
+            <input type="hidden" name="view" value="problem" />
+            <input type="hidden" name="troubleId" value={troubleId} />
+          </>
+        )}
         <div>
           <label htmlFor="photo" className="block font-semibold">
             Photos
@@ -114,6 +107,30 @@ export function PhotoForm({ owner, views, stored, formKey }: PhotoFormProps) {
       </form>
       <SendingPhotos queue={queue} />
     </Sheet>
+  );
+}
+
+function WhatTheyShow({ views }: Pick<PhotoFormProps, "views">) {
+  return (
+    <>
+      <fieldset>
+        <legend className="mb-2 font-semibold">What the photos show</legend>
+        <div className="grid grid-cols-[repeat(auto-fit,minmax(7rem,1fr))] gap-1.5">
+          {views.map((each) => (
+            <label key={each} className="choice gap-3 px-3 py-2">
+              <input type="radio" name="view" value={each} defaultChecked={each === "front"} />
+              <span>{VIEW_LABELS[each]}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      {/* Without scripts, too, it is there only for a problem. */}
+      <div className="hidden group-has-[[value=problem]:checked]:block">
+        <Field id="note" label="What is wrong there">
+          <TextInput id="note" name="note" dir="auto" maxLength={MAX_PHOTO_NOTE_LENGTH} />
+        </Field>
+      </div>
+    </>
   );
 }
 

@@ -19,7 +19,7 @@ import { withdrawUses } from "./withdraw-mutations";
  */
 export async function receivePhoto(
   owner: PhotoOwner,
-  { photoId, view, note }: SentPhoto,
+  { photoId, view, note, troubleId }: SentPhoto,
   body: AsyncIterable<Uint8Array>,
 ): Promise<PhotoProblem | null> {
   if (await isStored(owner, photoId)) return null;
@@ -34,12 +34,24 @@ export async function receivePhoto(
     await holdOwner(transaction, owner);
     const full = await refusal(transaction, owner);
     if (full !== null) return full;
-    const data = { id: photoId, ...ownerColumns(owner), view, bytes, note: view === "problem" ? note : "" };
+    const about = view === "problem" ? { note, troubleId: await ownTrouble(transaction, owner, troubleId) } : {};
+    const data = { id: photoId, ...ownerColumns(owner), view, bytes, ...about };
     await transaction.photo.createMany({ data, skipDuplicates: true });
     return null;
   });
   if (problem !== null) await deleteOriginal(photoId);
   return problem;
+}
+
+/** The tester's own trouble spot; null where there is none, such as one that they deleted while the photo was on its way. */
+async function ownTrouble(
+  connection: Connection,
+  owner: PhotoOwner,
+  troubleId: string | undefined,
+): Promise<string | null> {
+  if (troubleId === undefined || !("tester" in owner)) return null;
+  const where = { id: troubleId, tester: testerScope(owner.tester) };
+  return (await connection.troubleSpot.count({ where })) === 0 ? null : troubleId;
 }
 
 async function isStored(owner: PhotoOwner, photoId: string): Promise<boolean> {

@@ -33,6 +33,8 @@ export const sentPhotoSchema = z.object({
   photoId: z.uuid(),
   view: z.enum(PHOTO_VIEWS),
   note: z.string().default("").transform(photoNote),
+  /** The trouble spot of theirs that a photo of a problem shows; left out for none. */
+  troubleId: z.uuid().optional(),
 });
 
 export type SentPhoto = z.infer<typeof sentPhotoSchema>;

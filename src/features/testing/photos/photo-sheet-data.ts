@@ -1,6 +1,7 @@
 import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
+import { noteOf } from "./photo-data";
 import type { PhotoUse, PhotoView } from "./photo-schema";
 import { isShowable } from "./shown-photo-data";
 
@@ -26,7 +27,7 @@ export async function readSheetPhotos(access: CallAccess, size?: string): Promis
     where: { state: "ready", tester: { ...ofSize, call: callScope(access) } },
     orderBy: [{ tester: { position: "asc" } }, { createdAt: "asc" }, { id: "asc" }],
     select: {
-      ...{ id: true, view: true, note: true, shownSince: true },
+      ...{ id: true, view: true, note: true, shownSince: true, trouble: { select: { happened: true } } },
       tester: {
         select: {
           ...{ id: true, code: true, size: true, isWornByChild: true },
@@ -36,11 +37,11 @@ export async function readSheetPhotos(access: CallAccess, size?: string): Promis
       },
     },
   });
-  return rows.flatMap(({ id, view, note, shownSince, tester }) => {
+  return rows.flatMap(({ id, view, note, trouble, shownSince, tester }) => {
     if (tester === null) return [];
     const { code, contact, photoConsents } = tester;
     return {
-      ...{ photoId: id, view, note, testerId: tester.id, size: tester.size },
+      ...{ photoId: id, view, note: noteOf({ note, trouble }), testerId: tester.id, size: tester.size },
       ...{ name: contact?.name ?? code, creditName: contact?.creditName ?? null },
       allowed: photoConsents.map(({ use }) => use),
       isShown: isShowable({ view, tester }) ? shownSince !== null : null,

@@ -92,7 +92,7 @@ function SheetEntry({ photo, callId, mayEdit }: SheetEntryProps) {
         <bdi>{name}</bdi>
       </Link>
       {note === "" ? null : (
-        <p dir="auto" className="text-sm wrap-anywhere">
+        <p dir="auto" className="line-clamp-4 text-sm wrap-anywhere">
           {note}
         </p>
       )}

@@ -6,6 +6,8 @@ import { database } from "@/server/database";
 export interface ProblemPhoto {
   readonly photoId: string;
   readonly testerId: string;
+  /** The trouble spot that it shows; null for none. */
+  readonly troubleId: string | null;
   /** What the tester wrote about it; "" for nothing. */
   readonly note: string;
 }
@@ -16,7 +18,17 @@ export async function readProblemPhotos(access: CallAccess, testerIds: readonly 
   const rows = await database().photo.findMany({
     where: { view: "problem", state: "ready", tester: { id: { in: [...testerIds] }, call: callScope(access) } },
     orderBy: [{ createdAt: "asc" }, { id: "asc" }],
-    select: { id: true, testerId: true, note: true },
+    select: { id: true, testerId: true, troubleId: true, note: true },
   });
-  return rows.flatMap(({ id, testerId, note }) => (testerId === null ? [] : [{ photoId: id, testerId, note }]));
+  return rows.flatMap(({ id, testerId, ...photo }) => (testerId === null ? [] : [{ photoId: id, testerId, ...photo }]));
+}
+
+/** Those that show a trouble spot, and its tester's that show none in particular. */
+export function photosOfTrouble(
+  photos: readonly ProblemPhoto[],
+  trouble: { readonly id: string; readonly testerId: string },
+): ProblemPhoto[] {
+  return photos.filter(
+    ({ testerId, troubleId }) => testerId === trouble.testerId && (troubleId ?? trouble.id) === trouble.id,
+  );
 }

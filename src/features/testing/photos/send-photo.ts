@@ -7,6 +7,8 @@ export interface PhotoToSend {
   readonly owner: PhotoOwnerId;
   readonly view: PhotoView;
   readonly note: string;
+  /** The trouble spot that it shows; left out for none. */
+  readonly troubleId?: string | undefined;
   readonly file: File;
 }
 
@@ -18,12 +20,18 @@ const SAMPLE_LOST = "You can no longer add photos to this pattern. Reload the pa
 
 /** Sends a photo once. @param onProgress told how much of it is sent, 0 to 1. */
 export function sendPhoto(
-  { file, photoId, owner, view, note }: PhotoToSend,
+  { file, photoId, owner, view, note, troubleId }: PhotoToSend,
   onProgress: (share: number) => void,
 ): Promise<SentPhotoAnswer> {
   return new Promise((resolve) => {
     const request = new XMLHttpRequest();
-    const query = new URLSearchParams({ ...owner, photoId, view, note });
+    const query = new URLSearchParams({
+      ...owner,
+      photoId,
+      view,
+      note,
+      ...(troubleId === undefined ? {} : { troubleId }),
+    });
     request.open("POST", `/photos/send?${query.toString()}`);
     request.setRequestHeader("Content-Type", "application/octet-stream");
     request.upload.onprogress = ({ loaded, total }) => onProgress(total === 0 ? 0 : loaded / total);

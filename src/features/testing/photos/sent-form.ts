@@ -16,7 +16,12 @@ import {
 
 const formSchema = z.intersection(
   photoOwnerIdSchema,
-  z.object({ formKey: z.uuid(), view: z.enum(PHOTO_VIEWS), note: z.string().optional() }),
+  z.object({
+    formKey: z.uuid(),
+    view: z.enum(PHOTO_VIEWS),
+    note: z.string().optional(),
+    troubleId: z.uuid().optional(),
+  }),
 );
 
 /** One of the photos in a form. */

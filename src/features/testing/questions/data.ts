@@ -3,6 +3,7 @@ import type { Place } from "@/engine/instructions";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { revisionSelect, toRevision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "@/features/testing/photos/photo-data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { placeSchema } from "./schema";
@@ -35,6 +36,7 @@ export interface OwnTrouble {
   readonly place: Place;
   readonly happened: string;
   readonly did: string;
+  readonly photos: readonly OwnPhoto[];
 }
 
 /** The notes for one tester: every answered question of the call, their own questions and their own trouble spots. */
@@ -52,16 +54,18 @@ export async function placeNotes(
     database().troubleSpot.findMany({
       where: { tester },
       orderBy: [{ createdAt: "asc" }, { id: "asc" }],
-      select: { id: true, place: true, happened: true, did: true },
+      select: {
+        ...{ id: true, place: true, happened: true, did: true },
+        photos: { orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: OWN_PHOTO },
+      },
     }),
   ]);
   return {
     questions: questions.map(({ id, place, testerId: asker, asks, answer }) => {
       return { questionId: id, place: placeSchema.parse(place), asks, answer, isOwn: asker === testerId };
     }),
-    troubles: troubles.map(({ id, place, ...trouble }) => ({
-      troubleId: id,
-      place: placeSchema.parse(place),
+    troubles: troubles.map(({ id, place, photos, ...trouble }) => ({
+      ...{ troubleId: id, place: placeSchema.parse(place), photos: photos.map(toOwnPhoto) },
       ...trouble,
     })),
   };

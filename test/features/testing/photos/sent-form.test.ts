@@ -54,6 +54,15 @@ it("ends with the first failure, once all is read", async () => {
   await expect(failing).rejects.toThrow("no access");
 });
 
+it("names the trouble spot that the photos show, where there is one", async () => {
+  const troubleId = randomUUID();
+  const seen: (string | undefined)[] = [];
+  const receive = ({ photo }: PhotoInForm) => Promise.resolve(void seen.push(photo.troubleId));
+  await readSentForm(request({ ...FIELDS, troubleId }, [small()]), receive);
+  await readSentForm(request(FIELDS, [small()]), receive);
+  expect(seen).toEqual([troubleId, undefined]);
+});
+
 it("takes nothing from a form that is none of ours", async () => {
   const { view: _, ...unknown } = FIELDS;
   const taken: unknown[] = [];

@@ -1,7 +1,10 @@
+import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { readInstructions } from "@/engine/instructions";
+import { patternOfPieces } from "@/engine/pattern";
+import { piecesWords } from "@/features/calls/pieces-computed";
 import { SizeFinished } from "@/features/patterns/in-size/size-finished";
 import { SizeGlance } from "@/features/patterns/in-size/size-glance";
 import { SizeNumbers } from "@/features/patterns/in-size/size-numbers";
@@ -17,9 +20,10 @@ import { OwnCorrections } from "@/features/testing/news/own-corrections";
 import { NoInstructions } from "@/features/testing/questions/components/no-instructions";
 import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
 import { TextPartsNav } from "@/features/testing/questions/components/text-parts-nav";
+import { countOwnPhotos } from "@/features/testing/photos/photo-data";
 import { placeNotes } from "@/features/testing/questions/data";
 import { placeKey } from "@/features/testing/questions/place-key";
-import { placeQuery } from "@/features/testing/questions/place-query";
+import { photoQuery, placeQuery } from "@/features/testing/questions/place-query";
 import { textParts } from "@/features/testing/questions/text-parts";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
@@ -40,7 +44,8 @@ const NUMBERS = [
 
 export default async function TesterPatternPage({ params, searchParams }: PageProps<"/testing/[testerId]/pattern">) {
   const { testerId } = await params;
-  const query = placeQuery(await searchParams);
+  const asked = await searchParams;
+  const query = placeQuery(asked);
   const loaded = await loadTester(testerId);
   const { access, tester } = loaded;
   const { document: pattern, number } = tester.revision;
@@ -48,23 +53,29 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
   if (size === undefined) notFound();
   const corrections = await correctionsFor(access, { size: size.id });
   const inSize = { pattern: correctedPattern(pattern, size.id, corrections), size, unit: tester.unit };
+  const made = { ...inSize, pattern: patternOfPieces(inSize.pattern, tester.call.pieces) };
+  const only = piecesWords(pattern, tester.call.pieces);
   const text = pattern.instructions ?? "";
   const parts = textParts(text);
   const { sizesShown, timeZone, stoppedAt } = tester;
   const about = text.trim() === "" ? null : { pattern, sizeId: size.id, testerId, query, sizesShown };
   const mayWrite = tester.call.status === "open";
+  const isMaking = mayWrite && stoppedAt === null;
+  const adding = isMaking
+    ? { openAt: photoQuery(asked), stored: await countOwnPhotos(access), formKey: randomUUID() }
+    : null;
   const passages = readInstructions(text).map(({ place }) => placeKey(place));
   return (
     <TesterFrame
       loaded={loaded}
       step="pattern"
       title="The pattern"
-      intro={`Revision ${number}, the one you work from.`}
+      intro={`Revision ${number}, the one you work from.${only === null ? "" : ` You make only: ${only}.`}`}
     >
       <KeptPageNotice
         path={`/testing/${testerId}/pattern`}
         readAt={momentWords(new Date(), { timeZone, edge: "time" })}
-        mayKeep={mayWrite && stoppedAt === null}
+        mayKeep={isMaking}
       />
       <SizeGlance {...inSize} />
       <OwnCorrections corrections={corrections} loaded={loaded} />
@@ -79,14 +90,14 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
             {...about}
             corrected={passageCorrections(pattern, size.id, corrections)}
             notes={await placeNotes(access)}
-            mayWrite={mayWrite}
+            {...{ adding, mayWrite }}
           />
         </Part>
       ) : (
         <NoInstructions />
       )}
       <Part anchor="numbers" title={`Your numbers, ${size.label}`}>
-        <SizeNumbers {...inSize} />
+        <SizeNumbers {...made} />
         <NumberChanges
           numbers={changedNumbers(pattern, inSize.pattern, size.id)}
           pattern={pattern}
@@ -95,10 +106,10 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
         />
       </Part>
       <Part anchor="finished" title="Finished measurements">
-        <SizeFinished {...inSize} />
+        <SizeFinished {...made} />
       </Part>
       <Part anchor="pieces" title="Pieces">
-        <GarmentPicture {...inSize} />
+        <GarmentPicture {...made} />
       </Part>
       <NextBar next={nextPage(loaded, "pattern")} />
     </TesterFrame>

@@ -1,15 +1,18 @@
 import type { ReactNode } from "react";
 import type { OwnTrouble, ReadQuestion } from "../data";
 import { TakeBackButton } from "./take-back-button";
+import { TroublePhotos, type AddingPhotos } from "./trouble-photos";
 
 interface BlockNotesProps {
   readonly questions: readonly ReadQuestion[];
   readonly troubles: readonly OwnTrouble[];
   readonly testerId: string;
+  /** The photos that may be added to trouble spots; null where none may. */
+  readonly adding: AddingPhotos | null;
 }
 
 /** Questions and answers about a passage, and the reader's own trouble spots. */
-export function BlockNotes({ questions, troubles, testerId }: BlockNotesProps) {
+export function BlockNotes({ questions, troubles, testerId, adding }: BlockNotesProps) {
   if (questions.length + troubles.length === 0) return null;
   return (
     <ul className="mt-3 grid max-w-2xl gap-3">
@@ -18,10 +21,11 @@ export function BlockNotes({ questions, troubles, testerId }: BlockNotesProps) {
           <Asked question={question} testerId={testerId} />
         </Note>
       ))}
-      {troubles.map(({ troubleId, happened, did }) => (
+      {troubles.map(({ troubleId, happened, did, photos }) => (
         <Note key={troubleId} sign="!">
           <Words label="You reported:" text={happened} />
           {did === "" ? null : <Words label="What you did:" text={did} />}
+          <TroublePhotos {...{ testerId, troubleId, happened, photos, adding }} />
           <TakeBackButton {...{ testerId, what: "trouble", id: troubleId, name: happened }} />
         </Note>
       ))}

@@ -6,6 +6,7 @@ import { groupByPlace, type PlaceGroup } from "../group-by-place";
 import type { PlaceQuery } from "../place-query";
 import { shownBlocks } from "../shown-blocks";
 import type { PassageCorrections } from "../../corrections/passage-corrections";
+import type { AddingPhotos } from "./trouble-photos";
 import { BlockNotes, CorrectionNotes } from "./block-notes";
 import { InstructionsText } from "./instructions-text";
 import { PlaceForm } from "./place-form";
@@ -16,6 +17,8 @@ interface TesterPatternTextProps {
   readonly testerId: string;
   readonly notes: { readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] };
   readonly query: PlaceQuery | null;
+  /** The photos that may be added to trouble spots; null where none may. */
+  readonly adding: AddingPhotos | null;
   /** The sizes whose numbers are shown. */
   readonly sizesShown: "all" | "own";
   /** By the key of a passage: numbers that corrections change in it, and what they say. */
@@ -31,6 +34,7 @@ export function TesterPatternText({
   testerId,
   notes,
   query,
+  adding,
   sizesShown,
   corrected,
   mayWrite,
@@ -51,7 +55,7 @@ export function TesterPatternText({
       <BlockNotes
         questions={questions.find((group) => group.key === key)?.notes ?? []}
         troubles={troubles.find((group) => group.key === key)?.notes ?? []}
-        testerId={testerId}
+        {...{ testerId, adding }}
       />
       {saying?.place === key ? (
         <div className="mt-3 max-w-2xl rounded-md border border-l-4 border-line-strong border-l-thread bg-sheet p-4">
@@ -71,12 +75,12 @@ export function TesterPatternText({
       />
       {questions.filter(isGone).map(({ key, notes }) => (
         <GonePlace key={key} notes={notes}>
-          <BlockNotes questions={notes} troubles={[]} testerId={testerId} />
+          <BlockNotes questions={notes} troubles={[]} {...{ testerId, adding }} />
         </GonePlace>
       ))}
       {troubles.filter(isGone).map(({ key, notes }) => (
         <GonePlace key={key} notes={notes}>
-          <BlockNotes questions={[]} troubles={notes} testerId={testerId} />
+          <BlockNotes questions={[]} troubles={notes} {...{ testerId, adding }} />
         </GonePlace>
       ))}
     </>

@@ -1,5 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
-import type { ProblemPhoto } from "@/features/testing/photos/problem-photo-data";
+import { photosOfTrouble, type ProblemPhoto } from "@/features/testing/photos/problem-photo-data";
 import { ProblemPhotos } from "@/features/testing/photos/problem-photos";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
@@ -84,7 +84,7 @@ function TroublePlace({ place: { block, notes, troubles }, photos, pattern, allH
                 )}
                 <NoteAuthor note={trouble} pattern={pattern} />
                 <ProblemPhotos
-                  photos={photos.filter(({ testerId }) => testerId === trouble.testerId)}
+                  photos={photosOfTrouble(photos, trouble)}
                   name={trouble.tester?.name ?? "a former tester"}
                 />
               </li>
