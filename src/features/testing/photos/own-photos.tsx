@@ -1,7 +1,7 @@
 import { OneButtonForm } from "@/ui/one-button-form";
 import { deletePhoto } from "./photo-actions";
 import { VIEW_LABELS } from "./photo-copy";
-import type { OwnPhoto } from "./photo-data";
+import type { OwnPhoto } from "./own-photo-data";
 import { StoredPhoto } from "./stored-photo";
 
 interface OwnPhotoListProps {

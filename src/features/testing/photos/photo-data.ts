@@ -4,18 +4,9 @@ import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
 import type { Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "../home/access";
+import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "./own-photo-data";
 import { photoScope, type PhotoAccess } from "./photo-access";
-import type { PhotoSize, PhotoUse, PhotoView } from "./photo-schema";
-
-export interface OwnPhoto {
-  readonly photoId: string;
-  readonly view: PhotoView;
-  /** What they wrote about it, or about the trouble spot that it shows; "" for nothing. */
-  readonly note: string;
-  readonly state: "received" | "ready" | "failed";
-  /** Why it failed. */
-  readonly reason: string | null;
-}
+import type { PhotoSize, PhotoUse } from "./photo-schema";
 
 export interface OwnPhotos {
   readonly photos: readonly OwnPhoto[];
@@ -55,20 +46,6 @@ export async function photosOf(
     select: OWN_PHOTO,
   });
   return rows.map(toOwnPhoto);
-}
-
-export const OWN_PHOTO = {
-  ...{ id: true, view: true, note: true, state: true, reason: true },
-  trouble: { select: { happened: true } },
-} satisfies Prisma.PhotoSelect;
-
-export function toOwnPhoto({ id, trouble, ...photo }: Prisma.PhotoGetPayload<{ select: typeof OWN_PHOTO }>): OwnPhoto {
-  return { photoId: id, ...photo, note: noteOf({ ...photo, trouble }) };
-}
-
-/** What a tester wrote about a photo: of its own, or of the trouble spot that it shows. */
-export function noteOf({ note, trouble }: { readonly note: string; readonly trouble: { happened: string } | null }) {
-  return note === "" ? (trouble?.happened ?? "") : note;
 }
 
 /** True where the tester said that they make the garment for a child. */

@@ -1,7 +1,7 @@
 import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
-import { noteOf } from "./photo-data";
+import { noteOf } from "./own-photo-data";
 import type { PhotoUse, PhotoView } from "./photo-schema";
 import { isShowable } from "./shown-photo-data";
 

@@ -6,7 +6,8 @@ import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { readPicture } from "@/server/photo-store";
 import type { Viewer } from "@/server/viewer";
-import { photosOf, type OwnPhoto } from "./photo-data";
+import type { OwnPhoto } from "./own-photo-data";
+import { photosOf } from "./photo-data";
 import type { PhotoView } from "./photo-schema";
 
 export interface SamplePhoto {

@@ -2,7 +2,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { VIEW_LABELS, sampleAlt } from "./photo-copy";
 import { DescriptionForm } from "./description-form";
 import { chooseMainPhoto, deleteSamplePhoto } from "./sample-actions";
-import type { OwnPhoto } from "./photo-data";
+import type { OwnPhoto } from "./own-photo-data";
 import { StoredPhoto } from "./stored-photo";
 
 interface SamplePhotoListProps {

@@ -3,7 +3,7 @@ import type { Place } from "@/engine/instructions";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { revisionSelect, toRevision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
-import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "@/features/testing/photos/photo-data";
+import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "@/features/testing/photos/own-photo-data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { placeSchema } from "./schema";

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { OwnPhotoList } from "@/features/testing/photos/own-photos";
-import type { OwnPhoto } from "@/features/testing/photos/photo-data";
+import type { OwnPhoto } from "@/features/testing/photos/own-photo-data";
 import { PhotoForm } from "@/features/testing/photos/photo-form";
 import { WatchFor } from "@/ui/watch-for";
 
