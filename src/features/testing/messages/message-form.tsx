@@ -60,7 +60,7 @@ export function MessageForm(props: MessageFormProps) {
   );
 }
 
-const ADDED = "Sizewright adds the greeting, what follows your words below, and your name.";
+const ADDED = "Sizewright adds the greeting, what the message is about, the links and your name.";
 const FIELDS_HINT = `${MESSAGE_FIELDS.map((field) => `[${field}]`).join(", ")} are filled in for each tester. ${ADDED}`;
 const APPLICANT_HINT = `[name] is filled in for each applicant. ${ADDED}`;
 

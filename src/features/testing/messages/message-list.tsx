@@ -43,6 +43,7 @@ interface ChangeableRowProps {
 function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
   const mail = CHANGEABLE_MAIL[kind];
   const { isOff } = change;
+  const state = stateWords(change);
   return (
     <li className="flex flex-wrap items-center justify-between gap-x-6 gap-y-2 py-3">
       <div className="min-w-0">
@@ -57,7 +58,7 @@ function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
         </p>
         <p className="text-soft">{whoAndWhen(mail)}</p>
         {mail.whyAlways === undefined ? null : <p className="text-soft">{mail.whyAlways}</p>}
-        <p className="text-sm">{stateWords(change)}</p>
+        {state === "" ? null : <p className="text-sm font-semibold">{state}</p>}
       </div>
       {mayEdit && mail.whyAlways === undefined ? (
         <OneButtonForm
@@ -72,9 +73,11 @@ function ChangeableRow({ callId, kind, change, mayEdit }: ChangeableRowProps) {
   );
 }
 
+/** @returns "" where nothing is changed. */
 function stateWords({ isOff, words, note }: MessageChange): string {
   if (isOff) return "Switched off";
-  return `${words === null ? "In Sizewright’s words" : "In your words"}${note === "" ? "" : ", with your note"}`;
+  if (words !== null) return note === "" ? "In your words" : "In your words, with your note";
+  return note === "" ? "" : "With your note";
 }
 
 const NOTHING_CHANGED: MessageChange = { isOff: false, note: "", words: null };

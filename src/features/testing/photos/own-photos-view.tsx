@@ -1,5 +1,6 @@
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
 import { WatchFor } from "@/ui/watch-for";
 import type { TesterRead } from "../home/data";
 import { ConsentForm } from "./consent-form";
@@ -25,9 +26,9 @@ export function OwnPhotosView({ tester, own: { photos, allowed, isOfChild }, pro
     <>
       {problem === undefined ? null : <Notice tone="problem" title={PROBLEM_SENTENCES[problem]} />}
       {maySend ? (
-        <div className="mb-10">
+        <Sheet className="mb-10">
           <PhotoForm owner={{ testerId }} views={PHOTO_VIEWS} stored={photos.length} formKey={formKey} />
-        </div>
+        </Sheet>
       ) : (
         <p className="mb-6">
           No photos can be added. You can still delete photos, and change what they may be used for.

@@ -1,9 +1,8 @@
 "use client";
 
-import { useState, type SyntheticEvent } from "react";
+import { useState, type ReactNode, type SyntheticEvent } from "react";
 import { Button } from "@/ui/button";
 import { Field, TextInput } from "@/ui/field";
-import { Sheet } from "@/ui/sheet";
 import { ChosenPhotos, type ChosenPhoto } from "./chosen-photos";
 import { PROBLEM_SENTENCES, VIEW_LABELS } from "./photo-copy";
 import {
@@ -24,6 +23,8 @@ interface PhotoFormProps {
   readonly views: readonly PhotoView[];
   /** The trouble spot that they show: then nothing more is asked about them. */
   readonly troubleId?: string;
+  /** Shown next to the button. */
+  readonly beside?: ReactNode;
   /** How many are stored already. */
   readonly stored: number;
   /** Makes the ids of what is sent without scripts. */
@@ -31,7 +32,7 @@ interface PhotoFormProps {
 }
 
 /** Chooses photos and sends them, each with its progress. Works without scripts, too. */
-export function PhotoForm({ owner, views, troubleId, stored, formKey }: PhotoFormProps) {
+export function PhotoForm({ owner, views, troubleId, beside, stored, formKey }: PhotoFormProps) {
   const { queue, add } = usePhotoQueue();
   const [chosen, setChosen] = useState<readonly ChosenPhoto[]>([]);
   const [problem, setProblem] = useState<PhotoProblem | null>(null);
@@ -54,7 +55,7 @@ export function PhotoForm({ owner, views, troubleId, stored, formKey }: PhotoFor
     if (input instanceof HTMLInputElement) input.value = "";
   };
   return (
-    <Sheet>
+    <>
       <form
         method="post"
         action="/photos/send"
@@ -101,12 +102,13 @@ export function PhotoForm({ owner, views, troubleId, stored, formKey }: PhotoFor
           </p>
           <ChosenPhotos photos={chosen} onChange={setChosen} />
         </div>
-        <div>
+        <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
           <Button type="submit">Send photos</Button>
+          {beside}
         </div>
       </form>
       <SendingPhotos queue={queue} />
-    </Sheet>
+    </>
   );
 }
 

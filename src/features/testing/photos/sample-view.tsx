@@ -1,6 +1,7 @@
 import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
 import { WatchFor } from "@/ui/watch-for";
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import { PhotoForm } from "./photo-form";
@@ -29,9 +30,9 @@ export function SampleView({ patternId, patternName, photos, mayEdit, problem, f
       </p>
       {problem === undefined ? null : <Notice tone="problem" title={PROBLEM_SENTENCES[problem]} />}
       {mayEdit ? (
-        <div className="mb-10">
+        <Sheet className="mb-10">
           <PhotoForm owner={{ patternId }} views={SAMPLE_VIEWS} stored={photos.length} formKey={formKey} />
-        </div>
+        </Sheet>
       ) : null}
       {photos.length === 0 ? (
         mayEdit ? null : (

@@ -20,7 +20,7 @@ export default async function MessagesPage({ params }: PageProps<"/calls/[callId
     <CallPage
       loaded={loaded}
       page="messages"
-      intro="What Sizewright sends to applicants and testers, and when. You can change each message and add a note; those that testers can do without, you can switch off."
+      intro="What Sizewright sends to applicants and testers, and when. You can change the words of each message, add a note, and switch off those that nobody needs."
     >
       <MessageList callId={callId} changes={await readMessageChanges(loaded.access)} mayEdit={loaded.mayEdit} />
     </CallPage>

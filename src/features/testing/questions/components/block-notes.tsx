@@ -25,8 +25,8 @@ export function BlockNotes({ questions, troubles, testerId, adding }: BlockNotes
         <Note key={troubleId} sign="!">
           <Words label="You reported:" text={happened} />
           {did === "" ? null : <Words label="What you did:" text={did} />}
-          <TroublePhotos {...{ testerId, troubleId, happened, photos, adding }} />
           <TakeBackButton {...{ testerId, what: "trouble", id: troubleId, name: happened }} />
+          <TroublePhotos {...{ testerId, troubleId, happened, photos, adding }} />
         </Note>
       ))}
     </ul>

@@ -26,31 +26,35 @@ interface TroublePhotosProps {
 export function TroublePhotos({ testerId, troubleId, happened, photos, adding }: TroublePhotosProps) {
   const id = `trouble-${troubleId}`;
   const here = `/testing/${testerId}/pattern`;
-  const link = (href: string, words: string) => (
-    <Link href={href} prefetch={false} className="text-link inline-flex min-h-8 items-center text-sm">
-      {words}
-      <span className="sr-only">: {happened.slice(0, 80)}</span>
+  const about = <span className="sr-only">: {happened.slice(0, 80)}</span>;
+  const close = (
+    <Link href={`${here}#${id}`} prefetch={false} className="text-link inline-flex min-h-8 items-center">
+      Close{about}
     </Link>
   );
   return (
-    <div id={id} className="grid scroll-mt-24 gap-2">
+    <div id={id} className="grid scroll-mt-24 gap-3 empty:hidden">
       {photos.length === 0 ? null : <OwnPhotoList {...{ testerId, photos }} areAtTrouble />}
       {photos.some(({ state }) => state === "received") ? (
         <WatchFor address={`/testing/${testerId}/photos/state`} />
       ) : null}
       {adding === null ? null : adding.openAt === troubleId ? (
-        <>
+        <div className="border-t border-line pt-3">
           <PhotoForm
             owner={{ testerId }}
             views={["problem"]}
             {...{ troubleId }}
+            beside={close}
             stored={adding.stored}
             formKey={adding.formKey}
           />
-          {link(`${here}#${id}`, "Close")}
-        </>
+        </div>
       ) : (
-        link(`${here}?photo=${troubleId}#${id}`, "Add a photo")
+        <div>
+          <Link href={`${here}?photo=${troubleId}#${id}`} prefetch={false} className="button button-quiet">
+            Add a photo{about}
+          </Link>
+        </div>
       )}
     </div>
   );
