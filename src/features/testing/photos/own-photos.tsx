@@ -16,7 +16,7 @@ export function OwnPhotoList({ testerId, photos, areAtTrouble = false }: OwnPhot
   return (
     <ul
       aria-label={areAtTrouble ? "Your photos of this problem" : "Your photos"}
-      className={`grid gap-4 ${areAtTrouble ? "grid-cols-[repeat(auto-fill,minmax(min(100%,7rem),9rem))]" : "grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))]"}`}
+      className={`grid gap-4 ${areAtTrouble ? "grid-cols-[repeat(auto-fill,minmax(min(100%,7rem),1fr))]" : "grid-cols-[repeat(auto-fill,minmax(min(100%,9rem),1fr))]"}`}
     >
       {photos.map((photo, index) => (
         <li key={photo.photoId} className="min-w-0">
