@@ -26,7 +26,7 @@ export function MessageList({ callId, changes, mayEdit }: MessageListProps) {
         </Section>
       ))}
       <p className="max-w-3xl text-soft">
-        Sizewright also answers people who ask for their own links, sign in or prove an address. Those messages always
+        Sizewright also answers people who ask for their own links, sign in or confirm an address. Those messages always
         go out, in Sizewright’s words and name.
       </p>
     </>
