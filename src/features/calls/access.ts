@@ -41,6 +41,14 @@ export async function proveCall(
     where: { accountId: viewer.accountId, pattern: { calls: { some: { id: callId } } } },
     select: { patternId: true, accountId: true, role: true },
   });
+  return callProof(callId, { membership, least });
+}
+
+/** The access to a call that a role in its pattern gives; see `callAccess`. */
+export function callProof(
+  callId: string,
+  { membership, least }: { readonly membership: Parameters<typeof patternProof>[0]; readonly least: Role },
+): CallAccess {
   return { callId, pattern: patternProof(membership, least) } as CallAccess;
 }
 

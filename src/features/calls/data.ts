@@ -2,13 +2,16 @@ import "server-only";
 import { CALL_FORMAT_2, type CallDocument } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { combinedCall } from "@/engine/revision";
-import { patternScope, type PatternAccess } from "@/features/patterns/access";
-import { latestRevision } from "@/features/patterns/data";
+import { z } from "zod";
+import { patternScope, type PatternAccess, type Role } from "@/features/patterns/access";
+import { latestRevision, withDocument, type Revision } from "@/features/patterns/data";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
-import { callScope, type CallAccess } from "./access";
+import type { Viewer } from "@/server/viewer";
+import { callProof, callScope, type CallAccess } from "./access";
 import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
 import { placesOfSizes } from "./places-computed";
@@ -43,13 +46,15 @@ export interface CallTester {
   readonly name: string | null;
 }
 
+const CURRENT = Prisma.sql`call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status,
+  call.version, call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo",
+  call.counts_earlier AND call.follows_id IS NOT NULL AS "countsEarlier",
+  (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers`;
+
 /** The call's title, and how many testers it has. */
-export async function currentCall(access: CallAccess): Promise<CurrentCall> {
-  const { callId, pattern } = access;
+export async function currentCall({ callId, pattern }: CallAccess): Promise<CurrentCall> {
   const [call] = await database().$queryRaw<CurrentCall[]>`
-    SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
-      call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo",
-      call.counts_earlier AND call.follows_id IS NOT NULL AS "countsEarlier", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+    SELECT ${CURRENT}
     FROM call
     JOIN pattern ON pattern.id = call.pattern_id
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
@@ -57,6 +62,41 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   if (call === undefined) throw new AppError("not-found");
   return call;
 }
+
+export interface ViewedCall {
+  readonly access: CallAccess;
+  readonly call: CurrentCall;
+  /** The pattern's newest. */
+  readonly revision: Revision;
+}
+
+/**
+ * A call with its newest revision, and the proof that the viewer may see it, in one query: every page of a call begins so.
+ *
+ * @throws {AppError} "not-found" where the call does not exist or is not the viewer's.
+ */
+export async function viewedCall({ accountId }: Viewer, callId: string): Promise<ViewedCall> {
+  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
+  const [row] = await database().$queryRaw<(CurrentCall & ViewedRow)[]>`
+    SELECT ${CURRENT}, membership.role::text AS role, newest.id AS "revisionId", newest.number, newest.reason,
+      newest.created_at AS "createdAt", account.name AS "createdBy"
+    FROM call
+    JOIN pattern ON pattern.id = call.pattern_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${accountId}::uuid
+    JOIN LATERAL (SELECT * FROM revision WHERE pattern_id = call.pattern_id ORDER BY number DESC LIMIT 1) AS newest ON true
+    LEFT JOIN account ON account.id = newest.created_by_id
+    WHERE call.id = ${callId}::uuid`;
+  if (row === undefined) throw new AppError("not-found");
+  const { role, revisionId, number, reason, createdAt, createdBy, ...call } = row;
+  const access = callProof(callId, { membership: { patternId: call.patternId, accountId, role }, least: "viewer" });
+  return {
+    access,
+    call,
+    revision: await withDocument(access.pattern, { revisionId, number, reason, createdAt, createdBy }),
+  };
+}
+
+type ViewedRow = Omit<Revision, "document"> & { readonly role: Role };
 
 /** The pattern's calls that reports can still be added to, the newest first. */
 export async function openCalls(access: PatternAccess): Promise<CallSummary[]> {
@@ -96,7 +136,7 @@ interface AssembledCall {
 async function assembleCall(
   access: CallAccess,
   connection: Connection,
-  earlierId: Parameters<typeof earlierCalls>[2],
+  earlierId: Parameters<typeof earlierCalls>[2]["idOf"],
 ): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
   const places = placesOfSizes(await callPlaces(access, connection), pattern);
@@ -104,7 +144,10 @@ async function assembleCall(
   const asked = { instructionErrors, idOf: ({ code }: { readonly code: string }) => code };
   const { reported, leftOut } = await reportedTesters(access, connection, asked);
   const own = readableCall({ pattern, places }, { testers: reported.map(({ tester }) => tester), leftOut });
-  const { calls, leftOut: unread } = await earlierCalls(access, connection, earlierId);
+  const { calls, leftOut: unread } = await earlierCalls(access, connection, {
+    idOf: earlierId,
+    ownErrors: instructionErrors,
+  });
   const { prior, isUsed } = await learnedBy(access, connection);
   const also = { ...(calls.length === 0 ? {} : { calls }), ...(prior !== null && isUsed ? { prior } : {}) };
   const isMore = Object.keys(also).length > 0;

@@ -9,6 +9,12 @@ import { revisionCall } from "./revision-call-data";
 /** A tester's id in the document, of a call before it. */
 type EarlierIdOf = (row: { readonly id: string; readonly code: string }) => string;
 
+interface EarlierAsked {
+  readonly idOf: EarlierIdOf;
+  /** What the call itself found out about the instructions. */
+  readonly ownErrors: Awaited<ReturnType<typeof instructionErrorsOf>>;
+}
+
 /**
  * The calls whose reports count in this one's results too: one document for each revision that their reports followed, so that
  * every report meets the pattern that it was made by.
@@ -16,12 +22,12 @@ type EarlierIdOf = (row: { readonly id: string; readonly code: string }) => stri
 export async function earlierCalls(
   access: CallAccess,
   connection: Connection,
-  idOf: EarlierIdOf,
+  { idOf, ownErrors }: EarlierAsked,
 ): Promise<{ calls: readonly EarlierCall[]; leftOut: readonly LeftOut[] }> {
   const calls: EarlierCall[] = [];
   const leftOut: LeftOut[] = [];
   // What a later test found out about the instructions holds for those who followed them before it, too.
-  const instructionErrors = [...(await instructionErrorsOf(access, connection))];
+  const instructionErrors = [...ownErrors];
   for (const earlier of await countedCalls(access, connection)) {
     instructionErrors.push(...(await instructionErrorsOf(earlier, connection)));
     const { reported, leftOut: unread } = await reportedTesters(earlier, connection, { instructionErrors, idOf });

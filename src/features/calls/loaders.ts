@@ -1,11 +1,11 @@
 import "server-only";
 import { cache } from "react";
 import { reaches } from "@/features/patterns/access";
-import { latestRevision, type Revision } from "@/features/patterns/data";
+import type { Revision } from "@/features/patterns/data";
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer, type Viewer } from "@/server/viewer";
-import { callAccess, type CallAccess } from "./access";
-import { currentCall, type CurrentCall } from "./data";
+import type { CallAccess } from "./access";
+import { viewedCall, type CurrentCall } from "./data";
 
 export interface LoadedCall {
   readonly viewer: Viewer;
@@ -22,8 +22,7 @@ export const loadCall = cache((callId: string): Promise<LoadedCall> => foundOr40
 
 async function callOfViewer(callId: string): Promise<LoadedCall> {
   const viewer = await requireViewer();
-  const access = await callAccess(viewer, callId, "viewer");
-  const [call, revision] = await Promise.all([currentCall(access), latestRevision(access.pattern)]);
+  const { access, call, revision } = await viewedCall(viewer, callId);
   const isEditor = reaches(access.pattern.role, "editor");
   const mayRestore = isEditor && call.isArchived;
   return { viewer, access, call, revision, mayEdit: isEditor && !call.isArchived, mayRestore };

@@ -20,7 +20,7 @@ export interface ReportsBySize {
 
 /** How many have reported in each size and, for a small call, who, when, and with which revision. */
 export async function reportsBySize(access: CallAccess): Promise<ReportsBySize> {
-  const reported = { call: callScope(access), reports: { some: {} } };
+  const reported = { call: callScope(access), reportedAt: { not: null } };
   const rows = await database().tester.groupBy({ by: ["size"], where: reported, _count: true });
   const total = rows.reduce((sum, { _count }) => sum + _count, 0);
   return {

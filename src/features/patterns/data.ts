@@ -64,15 +64,14 @@ export function storedPattern({ id, document }: { readonly id: string; readonly 
   return parsed.document;
 }
 
-/** What `toRevision` reads of a revision's row. */
-export const revisionSelect = {
-  id: true,
-  number: true,
-  document: true,
-  reason: true,
-  createdAt: true,
+/** What is told of a revision beside its document. */
+export const revisionTold = {
+  ...{ id: true, number: true, reason: true, createdAt: true },
   createdBy: { select: { name: true } },
 } as const;
+
+/** What `toRevision` reads of a revision's row. */
+export const revisionSelect = { ...revisionTold, document: true } as const;
 
 interface RevisionRow {
   readonly id: string;
@@ -86,6 +85,11 @@ interface RevisionRow {
 /** A revision's row with its document read. */
 export function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
   return { ...row, revisionId: id, document: storedPattern({ id, document }), createdBy: createdBy?.name ?? null };
+}
+
+/** A revision's document where it has been read before, so that it need not be fetched again. */
+export function knownPattern(id: string): PatternDocument | undefined {
+  return readPatterns.get(id);
 }
 
 const callSelect = { id: true, title: true, _count: { select: { testers: true } } } as const;
@@ -161,22 +165,30 @@ export async function revisionById(
   return await oneRevision(access, { id: revisionId }, connection);
 }
 
-/** The newest of those that are asked for; its document is fetched only where it is not known yet. */
+/** The newest of those that are asked for. */
 async function oneRevision(
   access: PatternAccess,
   which: { readonly id?: string; readonly number?: number },
   connection: Connection = database(),
 ): Promise<Revision> {
-  const { document: _, ...select } = revisionSelect;
   const row = await connection.revision.findFirst({
     where: { ...which, pattern: patternScope(access) },
     orderBy: { number: "desc" },
-    select,
+    select: revisionTold,
   });
   if (row === null) throw new AppError("not-found");
   const { id, createdBy, ...told } = row;
-  const document = readPatterns.get(id) ?? (await fetchedPattern(access, id, connection));
-  return { ...told, document, revisionId: id, createdBy: createdBy?.name ?? null };
+  return await withDocument(access, { ...told, revisionId: id, createdBy: createdBy?.name ?? null }, connection);
+}
+
+/** A revision of the pattern with its document, which is fetched only where it is not known yet. */
+export async function withDocument(
+  access: PatternAccess,
+  told: Omit<Revision, "document">,
+  connection: Connection = database(),
+): Promise<Revision> {
+  const { revisionId } = told;
+  return { ...told, document: readPatterns.get(revisionId) ?? (await fetchedPattern(access, revisionId, connection)) };
 }
 
 async function fetchedPattern(access: PatternAccess, id: string, connection: Connection): Promise<PatternDocument> {

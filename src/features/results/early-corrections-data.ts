@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { causeShape, cellSchema } from "@/engine/gaps";
 import { countsOfTerm, gradedCounts, ownValue, type PatternDocument } from "@/engine/pattern";
-import { fieldOf, parseField } from "@/engine/reporting";
+import { fieldOf } from "@/engine/reporting";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { numberChangesSchema, type NumberChange } from "@/features/calls/correction-schema";
 import type { Revision } from "@/features/patterns/data";
@@ -61,50 +61,38 @@ async function unpublished(access: CallAccess, changes: readonly NumberChange[])
   return changes.filter(({ count, size }) => !published.some((one) => one.count === count && one.size === size));
 }
 
-/** Testers have reached a count once they have entered it, or read a measurement that it makes. */
+const namedSchema = z.array(z.object({ at: z.int(), names: z.array(z.string()) }));
+
+/**
+ * Testers have reached a count once they have entered it, or read a measurement that it makes. Drafts are read inside the
+ * database, and only of those who have not sent such a reading.
+ */
 async function notReached(
-  access: CallAccess,
+  { callId, pattern: { accountId } }: CallAccess,
   pattern: PatternDocument,
   changes: readonly NumberChange[],
 ): Promise<EarlyCorrection[]> {
   if (changes.length === 0) return [];
-  const testers = await database().tester.findMany({
-    where: {
-      call: callScope(access),
-      size: { in: changes.map(({ size }) => size) },
-      ...{ acceptedAt: { not: null }, stoppedAt: null },
-    },
-    orderBy: { position: "asc" },
-    select: {
-      ...{ size: true, code: true, answeredMeasurements: true },
-      contact: { select: { name: true } },
-      reportDraft: { select: { typed: true } },
-    },
+  const asked = changes.map(({ count, size }, at) => {
+    const measurements = measurementsOf(pattern, count);
+    return { at, size, measurements, entered: fieldOf.worked(count) };
   });
-  return changes.flatMap((change) => {
-    const measured = measurementsOf(pattern, change.count);
-    const names = testers
-      .filter(({ size, answeredMeasurements, reportDraft }) => {
-        const fields = Object.entries(textsSchema.parse(reportDraft?.typed ?? {})).filter(([, text]) => text !== "");
-        const answered = idsSchema.parse(answeredMeasurements ?? []);
-        return (
-          size === change.size &&
-          ![...answered, ...readIn(fields)].some((id) => measured.includes(id)) &&
-          !fields.some(([field]) => field === fieldOf.worked(change.count))
-        );
-      })
-      .map(({ contact, code }) => contact?.name ?? code);
-    return names.length === 0 ? [] : [{ change, names }];
-  });
-}
-
-const textsSchema = z.record(z.string(), z.string());
-const idsSchema = z.array(z.string());
-
-/** Measurements that a draft has a reading of. */
-function readIn(fields: readonly (readonly [string, string])[]): string[] {
-  return fields.flatMap(([name]) => {
-    const field = parseField(name);
-    return field?.kind === "reading" ? [field.id] : [];
+  const rows = await database().$queryRaw<unknown[]>`
+    SELECT asked.at, array_agg(coalesce(tester_contact.name, tester.code) ORDER BY tester.position) AS names
+    FROM jsonb_to_recordset(${JSON.stringify(asked)}::jsonb) AS asked (at int, size text, measurements text[], entered text)
+    JOIN tester ON tester.call_id = ${callId}::uuid AND tester.size = asked.size
+      AND tester.accepted_at IS NOT NULL AND tester.stopped_at IS NULL
+      AND NOT coalesce(tester.answered_measurements ?| asked.measurements, false)
+    JOIN call ON call.id = tester.call_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${accountId}::uuid
+    LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
+    WHERE NOT EXISTS (
+      SELECT FROM report_draft CROSS JOIN LATERAL jsonb_each_text(report_draft.typed) AS field (name, text)
+      WHERE report_draft.tester_id = tester.id AND field.text <> '' AND (field.name = asked.entered
+        OR split_part(field.name, '.', 1) = 'reading' AND split_part(field.name, '.', 2) = ANY (asked.measurements)))
+    GROUP BY asked.at ORDER BY asked.at`;
+  return namedSchema.parse(rows).flatMap(({ at, names }) => {
+    const change = changes[at];
+    return change === undefined ? [] : [{ change, names }];
   });
 }

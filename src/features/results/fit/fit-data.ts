@@ -58,14 +58,14 @@ async function readAnswers(
       newest.document ->> 'size' AS size, answer ->> 'area' AS area,
       (answer ->> 'scale')::int AS scale, answer ->> 'says' AS says
     FROM tester
-    JOIN call ON call.id = tester.call_id
-    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
     JOIN LATERAL (
       SELECT document FROM report WHERE tester_id = tester.id ORDER BY version DESC LIMIT 1
     ) AS newest ON true
     CROSS JOIN LATERAL jsonb_array_elements(coalesce(newest.document -> 'fit', '[]')) AS answer
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
-    WHERE tester.call_id = ${callId}::uuid AND ${wanted}
+    WHERE tester.call_id = ${callId}::uuid AND ${wanted} AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
     ORDER BY tester.position
     LIMIT ${most}`;
   return z.array(answerSchema).parse(rows);

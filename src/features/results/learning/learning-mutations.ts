@@ -32,13 +32,13 @@ export async function learnFromEarlier(access: CallAccess, run: RunTask<EngineTa
 
 /** Null where there is no report yet, or it was done. */
 async function callsToLearnFrom(access: CallAccess): Promise<EarlierCall[] | null> {
+  const first = await database().report.findFirst({
+    where: { tester: { call: { AND: [callEditScope(access), { priorAt: null }] } } },
+    orderBy: { createdAt: "asc" },
+    select: { createdAt: true },
+  });
+  if (first === null) return null;
   return await inSnapshot(async (snapshot) => {
-    const first = await snapshot.report.findFirst({
-      where: { tester: { call: { AND: [callEditScope(access), { priorAt: null }] } } },
-      orderBy: { createdAt: "asc" },
-      select: { createdAt: true },
-    });
-    if (first === null) return null;
     const calls: EarlierCall[] = [];
     for (const earlier of await teachingCalls(access, { before: first.createdAt, connection: snapshot })) {
       const read = await readOrNull(earlier, snapshot);

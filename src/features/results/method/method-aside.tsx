@@ -4,10 +4,8 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
+import { MOST_TOLD } from "./method-example";
 import { outlierSentence } from "../mistakes/outlier-copy";
-
-/** The rest are on the page of possible mistakes, where each can be included again. */
-const MOST_TOLD = 30;
 
 interface MethodAsideProps {
   readonly callId: string;

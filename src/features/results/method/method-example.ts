@@ -52,12 +52,18 @@ export function plainAverage({ pattern, method, names }: MethodGiven): PlainAver
   return { ...average, ...cell, testers };
 }
 
+/** More rows of a plain average prove nothing; all are in the file to download. */
+export const MOST_ROWS = 12;
+
+/** The rest of what is excluded is on the page of possible mistakes, where each can be included again. */
+export const MOST_TOLD = 30;
+
 /** Ids of all testers whom the method page names. */
 export function testersNamed({ example, plainAverage: average, suspects }: MethodResults): string[] {
   return [
     ...(example === null ? [] : [example.tester]),
-    ...(average?.testers.map(({ tester }) => tester) ?? []),
-    ...suspects.map(({ tester }) => tester),
+    ...(average?.testers.slice(0, MOST_ROWS).map(({ tester }) => tester) ?? []),
+    ...suspects.slice(0, MOST_TOLD).map(({ tester }) => tester),
   ];
 }
 

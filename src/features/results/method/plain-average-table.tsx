@@ -1,7 +1,7 @@
 import type { LengthUnit } from "@/engine/units";
 import { formatChange, formatChangeNumber } from "@/ui/format-length";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { PlainAverage } from "./method-example";
+import { MOST_ROWS, type PlainAverage } from "./method-example";
 import { sideWords } from "../side-copy";
 import { betweenWords } from "../verdict-copy";
 
@@ -9,9 +9,6 @@ interface PlainAverageTableProps {
   readonly average: PlainAverage;
   readonly unit: LengthUnit;
 }
-
-/** More rows prove nothing; all are in the file to download. */
-const MOST_ROWS = 12;
 
 /** The cell where a plain average misleads most, beside the estimate. */
 export function PlainAverageTable({ average, unit }: PlainAverageTableProps) {

@@ -69,12 +69,14 @@ export async function notCarriedFrom(
 /** The newest revision that a tester of the call works from, or has reported on; null where nobody does. */
 export async function testedRevision(access: CallAccess): Promise<number | null> {
   const tester = { call: callScope(access) };
-  const [assigned, reported] = await Promise.all([
-    database().revision.aggregate({ where: { testers: { some: tester } }, _max: { number: true } }),
-    database().revision.aggregate({ where: { reports: { some: { tester } } }, _max: { number: true } }),
-  ]);
-  const numbers = [assigned._max.number, reported._max.number].filter((number) => number !== null);
-  return numbers.length === 0 ? null : Math.max(...numbers);
+  const { _max: newest } = await database().revision.aggregate({
+    where: {
+      pattern: patternScope(access.pattern),
+      OR: [{ testers: { some: tester } }, { reports: { some: { tester } } }],
+    },
+    _max: { number: true },
+  });
+  return newest.number;
 }
 
 /** A tester of the call that this one follows. */

@@ -41,15 +41,13 @@ const MAX_SHOWN = 200;
 
 /** The corrections of a call, the newest first. */
 export async function publishedCorrections(access: CallAccess): Promise<PublishedCorrection[]> {
-  const [rows, groups] = await Promise.all([
-    database().correction.findMany({
-      where: { call: callScope(access) },
-      orderBy: NEWEST_FIRST,
-      take: MAX_SHOWN,
-      select: { ...SHOWN, sizes: true, takenIn: { select: { number: true } } },
-    }),
-    answerGroups(access),
-  ]);
+  const rows = await database().correction.findMany({
+    where: { call: callScope(access) },
+    orderBy: NEWEST_FIRST,
+    take: MAX_SHOWN,
+    select: { ...SHOWN, sizes: true, takenIn: { select: { number: true } } },
+  });
+  const groups = rows.length === 0 ? [] : await answerGroups(access);
   return rows.map(({ sizes, takenIn, ...row }) => ({
     ...toCorrection(row),
     sizes,

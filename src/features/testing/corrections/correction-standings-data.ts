@@ -37,6 +37,7 @@ export async function answerGroups(access: CallAccess) {
 
 /** How many testers have not answered a correction that asks them. */
 export async function unansweredTesters(access: CallAccess): Promise<number> {
+  if ((await database().correction.count({ where: { call: callScope(access) } })) === 0) return 0;
   const [row] = await database().$queryRaw<{ many: number }[]>`
     WITH standings AS (${standingsSql(access, await askedMeasurements(access))})
     SELECT count(DISTINCT tester_id)::int AS many FROM standings WHERE standing = 'unanswered'`;

@@ -158,16 +158,17 @@ export const ALL_NEEDS = NOT_URGENT - 1;
 
 /**
  * A query of every tester of a call: `id`, `position`, `size`, `state`, the bits of `needs`, and `urgency`, the bit of the
- * first of them. Each `OFFSET 0` keeps PostgreSQL from computing what is below it again wherever it is used.
+ * first of them. Each `OFFSET 0` keeps PostgreSQL from computing what is below it again wherever it is used; what stands
+ * behind an `AND` is read only where somebody is in such a state.
  */
 export function statusSql(asked: StatusAsked): Prisma.Sql {
-  const { now } = asked;
+  const { access, measurements, now } = asked;
   const heardBy = new Date(now.getTime() - SILENT_DAYS * DAY_MS);
   const bit = (need: Need, holds: Prisma.Sql) => Prisma.sql`CASE WHEN ${holds} THEN ${needBit(need)}::int ELSE 0 END`;
   const bits = [
     bit("stuck", Prisma.sql`at_work AND status = 'stuck'`),
-    bit("stopped", Prisma.sql`is_open_again AND freed_at IS NULL`),
-    bit("freed", Prisma.sql`is_open_again AND freed_at IS NOT NULL`),
+    bit("stopped", Prisma.sql`${IS_OPEN_AGAIN} AND freed_at IS NULL`),
+    bit("freed", Prisma.sql`${IS_OPEN_AGAIN} AND freed_at IS NOT NULL`),
     bit(
       "late",
       Prisma.sql`at_work AND state <> 'reported in part'
@@ -175,7 +176,10 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     ),
     bit("lapsed", Prisma.sql`state = 'lapsed' AND has_open_spot`),
     bit("declined", Prisma.sql`state = 'declined' AND has_open_spot`),
-    bit("off gauge", Prisma.sql`off_gauge AND state IN ('accepted', 'swatch in', 'swatch sent')`),
+    bit(
+      "off gauge",
+      Prisma.sql`state IN ('accepted', 'swatch in', 'swatch sent') AND id IN (${offGaugeSql(access, measurements)})`,
+    ),
     bit("answer", Prisma.sql`has_answer`),
     bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
     bit("behind", Prisma.sql`at_work AND status = 'behind'`),
@@ -185,7 +189,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     FROM (
       SELECT id, position, size, state, ${Prisma.join(bits, " + ")} AS needs
       FROM (
-        SELECT *, state = 'stopped' AND has_open_spot AND coalesce(answered_measurements, '[]') = '[]' AS is_open_again,
+        SELECT *, state IN ('stopped', 'lapsed', 'declined') AND size IN (${openSizesSql(Prisma.sql`${access.callId}::uuid`, now)}) AS has_open_spot,
           state IN ('accepted', 'swatch in', 'swatch sent', 'making', 'reported in part') AS at_work
         FROM (${statesSql(asked)} OFFSET 0) AS states
         OFFSET 0
@@ -194,15 +198,22 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     ) AS needed`;
 }
 
+const IS_OPEN_AGAIN = Prisma.sql`state = 'stopped' AND has_open_spot AND coalesce(answered_measurements, '[]') = '[]'`;
+
+/** A query of the testers whose gauge changes a measurement beyond a tolerance, by the newest analysis. */
+function offGaugeSql({ callId }: CallAccess, measurements: readonly string[]): Prisma.Sql {
+  return Prisma.sql`
+    SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
+    WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
+      AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])`;
+}
+
 function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): Prisma.Sql {
   const { callId, pattern } = access;
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
     SELECT tester.id, tester.position, tester.size, tester.status, tester.reported_at,
-      tester.answered_measurements, tester.freed_at, tester.size IN (${openSizesSql(Prisma.sql`${callId}::uuid`, now)}) AS has_open_spot,
-      tester.id IN (SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
-                    WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
-                      AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
+      tester.answered_measurements, tester.freed_at,
       tester.id IN (SELECT asked.tester_id FROM number_question AS asked JOIN tester AS one ON one.id = asked.tester_id
                     WHERE one.call_id = ${callId}::uuid AND asked.answered_at IS NOT NULL AND asked.seen_at IS NULL) AS has_answer,
       greatest(accepted_at, tester.status_at, draft.updated_at, tester.reported_at) AS heard_at,

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
-import { loadCall } from "@/features/calls/loaders";
+import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { AgreementVersions } from "@/features/recruiting/listing/set-up/agreement-versions";
 import { NoListing } from "@/features/recruiting/listing/set-up/no-listing";
 import { ListingForm } from "@/features/recruiting/listing/set-up/listing-form";
@@ -20,12 +20,10 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, viewer, mayEdit } = loaded;
-  const [listing, versions, followed, counting, pieces] = await Promise.all([
+  const [listing, versions, followed] = await Promise.all([
     editedListing(access),
     agreements(access),
     followedCall(access),
-    countsEarlier(access, revision.document),
-    chosenPieces(access, revision.document),
   ]);
   const isOpen = call.status === "open";
   if (listing === null)
@@ -62,12 +60,7 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
           </p>
         </Notice>
       ) : null}
-      {followed === null ? null : (
-        <div className="grid items-start gap-x-6 lg:grid-cols-2">
-          {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
-          <CountTogether callId={callId} title={followed.title} mayEdit={mayEdit} {...counting} />
-        </div>
-      )}
+      {followed === null ? null : <Follows {...{ loaded, isOpen }} title={followed.title} />}
       <ListingForm
         callId={callId}
         listing={listing}
@@ -76,5 +69,27 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
       />
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>
+  );
+}
+
+interface FollowsProps {
+  readonly loaded: LoadedCall;
+  readonly isOpen: boolean;
+  /** Of the earlier test. */
+  readonly title: string;
+}
+
+/** What a test that follows another one makes, and whether their reports count together. */
+async function Follows({ loaded: { access, call, revision, mayEdit }, isOpen, title }: FollowsProps) {
+  const [counting, pieces] = await Promise.all([
+    countsEarlier(access, revision.document),
+    chosenPieces(access, revision.document),
+  ]);
+  const { callId } = call;
+  return (
+    <div className="grid items-start gap-x-6 lg:grid-cols-2">
+      {mayEdit && isOpen && pieces.length > 1 ? <PiecesForm callId={callId} pieces={pieces} /> : null}
+      <CountTogether {...{ callId, title, mayEdit }} {...counting} />
+    </div>
   );
 }

@@ -103,10 +103,10 @@ function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): 
       CASE WHEN withdrawn_at IS NULL THEN coalesce(decision::text, 'undecided') ELSE 'withdrawn' END AS kind
       ${Prisma.join([Prisma.empty, ...lengths], " ")}
     FROM application
-    JOIN call ON call.id = application.call_id
-    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
     LEFT JOIN application_body AS body ON body.application_id = application.id AND withdrawn_at IS NULL
-    WHERE call.id = ${callId}::uuid`;
+    WHERE application.call_id = ${callId}::uuid AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)`;
 }
 
 function chosenSql(asked: Asked): Prisma.Sql {
