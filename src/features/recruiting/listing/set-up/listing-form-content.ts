@@ -14,6 +14,22 @@ import { commonSpots, faultsOfAll } from "../same-for-all";
 /** The most testers of one size for which the form says how many to invite. */
 const MAX_ADVISED = 40;
 
+const INVITATIONS = Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers));
+
+/** What each pattern's numbers of testers find: a model works it out, so a page that only reads does it once a document. */
+const advisedOf = new WeakMap<PatternDocument, Pick<FormContent["advice"], "needed" | "powers">>();
+
+function advised(pattern: PatternDocument) {
+  const known = advisedOf.get(pattern);
+  if (known !== undefined) return known;
+  const advice = {
+    needed: testersNeeded(pattern),
+    powers: [1, 2].map((testers) => powerOfTesters(pattern, testers)),
+  };
+  advisedOf.set(pattern, advice);
+  return advice;
+}
+
 type FormContent = ListingContent & Pick<ListingFormProps, "open">;
 
 /** What the listing's form shows besides what was typed. */
@@ -33,10 +49,9 @@ export function listingFormContent(
     body,
     craft: pattern.craft,
     advice: {
-      needed: testersNeeded(pattern),
-      powers: [1, 2].map((testers) => powerOfTesters(pattern, testers)),
+      ...advised(pattern),
       dropoutRate: DEFAULT_DROPOUT_RATE,
-      invitations: Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
+      invitations: INVITATIONS,
     },
     open: whole.ok ? [] : isCommon ? faultsOfAll(whole.faults, pattern) : whole.faults,
   };
