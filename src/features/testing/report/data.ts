@@ -10,8 +10,9 @@ import {
 import { patternOfPieces, type PatternDocument } from "@/engine/pattern";
 import { ANSWERS } from "@/features/calls/answer-data";
 import { toAnswers } from "@/features/calls/answers-computed";
-import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
+import { knownPattern, revisionSelect, revisionTold, storedPattern, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
@@ -70,13 +71,15 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   const [report] = row?.reports ?? [];
   const followed = row?.revision ?? report?.revision;
   if (row == null || followed === undefined) throw new AppError("not-found");
-  const revision = toRevision(followed);
+  const revision = await ownRevision(access, followed, connection);
   const { revisionId, document: savedPattern } = revision;
+  const reported = async (report: { readonly revision: typeof followed }) =>
+    report.revision.id === revisionId ? revision : await ownRevision(access, report.revision, connection);
   const { unit, size } = row;
   const toldCounts = answeredCounts(size, toAnswers(row.correctionAnswers));
   const pattern = patternOfPieces(patternAsAnswered(savedPattern, size, toldCounts), row.call.pieces);
   const context: ReportContext = { pattern, size, unit, formatLength: (cm) => formatLength(cm, unit) };
-  const sent = report === undefined ? null : sentReport(report, { context, revision });
+  const sent = report === undefined ? null : sentReport(report, { context, revision: await reported(report) });
   const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
   const asSent = row.reportDraft?.sent == null ? sent?.typed : textsSchema.parse(row.reportDraft.sent);
   return {
@@ -86,6 +89,24 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
     asked: row.numberQuestions.map(toNumberQuestion),
     ended: whyEnded(row),
   };
+}
+
+/** A revision that the tester follows, or reported on; its document is fetched only where it is not known yet. */
+async function ownRevision(
+  access: TesterAccess,
+  { id, createdBy, ...told }: Prisma.RevisionGetPayload<{ select: typeof revisionTold }>,
+  connection: Connection,
+): Promise<Revision> {
+  const tester = testerScope(access);
+  const document =
+    knownPattern(id) ??
+    storedPattern(
+      await connection.revision.findFirstOrThrow({
+        where: { id, OR: [{ testers: { some: tester } }, { reports: { some: { tester } } }] },
+        select: { id: true, document: true },
+      }),
+    );
+  return { ...told, revisionId: id, document, createdBy: createdBy?.name ?? null };
 }
 
 function whyEnded(row: {
@@ -116,10 +137,10 @@ const IN_HAND = {
   unit: true,
   stoppedAt: true,
   stoppedByDesigner: true,
-  revision: { select: revisionSelect },
+  revision: { select: revisionTold },
   call: { select: { status: true, pieces: true } },
   reportDraft: { select: { typed: true, sent: true, version: true } },
-  reports: NEWEST_REPORT,
+  reports: { ...NEWEST_REPORT, select: { ...NEWEST_REPORT.select, revision: { select: revisionTold } } },
   numberQuestions: SHOWN_TO_TESTER,
   correctionAnswers: ANSWERS,
 };
@@ -130,17 +151,15 @@ interface ReportRow {
   readonly createdAt: Date;
   readonly document: unknown;
   readonly typed: unknown;
-  readonly revision: Parameters<typeof toRevision>[0];
 }
 
-/** @param given the revision that the tester works from, usually the one that the report followed. */
+/** @param given the revision is the one that the report followed. */
 export function sentReport(
   row: ReportRow,
   given: { readonly context: Pick<ReportContext, "unit" | "formatLength">; readonly revision: Revision },
 ): SentReport {
   const { unit, formatLength } = given.context;
-  const isSame = row.revision.id === given.revision.revisionId;
-  const { revisionId, document: pattern } = isSame ? given.revision : toRevision(row.revision);
+  const { revisionId, document: pattern } = given.revision;
   const report = storedReportSchema.parse(row.document);
   const typedTexts = textsSchema.parse(row.typed);
   const typed = typedOfReport({ report, typed: typedTexts }, { pattern, size: report.size, unit, formatLength });
