@@ -3,5 +3,8 @@ declare module "compression" {
   import type { IncomingMessage, ServerResponse } from "node:http";
 
   /** Compresses what is then written to the response, in what the request accepts. */
-  export default function compression(): (request: IncomingMessage, response: ServerResponse, next: () => void) => void;
+  export default function compression(settings?: {
+    /** Of gzip, 1 to 9. */
+    readonly level: number;
+  }): (request: IncomingMessage, response: ServerResponse, next: () => void) => void;
 }

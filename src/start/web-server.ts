@@ -35,7 +35,9 @@ const LAST_ANSWERS_MS = 10_000;
 /** How long a page that is still being written waits for more before it is sent. Each flush is a packet of its own. */
 const FLUSH_AFTER_MS = 10;
 
-const compress = compression();
+/** A page is compressed anew for everybody, and one level more costs the server more than it spares the reader. */
+const compressPage = compression({ level: 3 });
+const compressFile = compression();
 
 /** Takes a port at once, so that a taken one is told before anything else is started. */
 export async function openWebServer(place: Place): Promise<WebServer> {
@@ -114,6 +116,7 @@ function prepare(
 
 /** Compresses the answer. Next flushes after each piece of a page, of which there are hundreds. */
 function compressSeldomFlushed(request: IncomingMessage, response: ServerResponse & { flush?: () => void }): void {
+  const compress = request.url?.startsWith("/_next/") ? compressFile : compressPage;
   compress(request, response, () => undefined);
   const flush = response.flush?.bind(response);
   let due: NodeJS.Timeout | undefined;

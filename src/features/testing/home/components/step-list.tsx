@@ -1,3 +1,5 @@
+"use client";
+
 import Link from "next/link";
 import type { StepPage, TesterStep } from "../tester-steps";
 
@@ -15,7 +17,7 @@ const STATES = {
   faulty: { sign: "▲", words: "needs fixing" },
 } as const;
 
-/** A tester's steps, each with its progress. */
+/** A tester's steps, each with its progress. A client component, so that the list is sent as words and not again as elements. */
 export function StepList({ home, steps, current }: StepListProps) {
   return (
     <ol className="rounded-sheet border border-line bg-sheet shadow-sheet">

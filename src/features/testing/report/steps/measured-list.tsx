@@ -1,16 +1,8 @@
 import type { ReactNode } from "react";
 import type { Measurement } from "@/engine/pattern";
 import type { FilledReport } from "../filled-report";
-import { measuredItems, type MeasuredItem, type MeasuredState } from "./measured";
+import { measuredItems } from "./measured";
 import { MeasuredRow, MeasuredRows } from "./measured-row";
-
-const STATES: Readonly<Record<MeasuredState, { readonly sign: string; readonly words: string }>> = {
-  empty: { sign: "○", words: "not measured" },
-  read: { sign: "●", words: "measured" },
-  asked: { sign: "?", words: "open question" },
-  faulty: { sign: "▲", words: "needs fixing" },
-  changed: { sign: "–", words: "changed on purpose" },
-};
 
 interface MeasuredListProps {
   readonly report: FilledReport;
@@ -25,38 +17,20 @@ export function MeasuredList({ report, fieldsOf }: MeasuredListProps) {
     <MeasuredRows label="All measurements">
       {items.map((item, index) => {
         const next = items[index + 1]?.measurement;
-        const { id } = item.measurement;
+        const { measurement, state, typed } = item;
+        const { id, letter, label } = measurement;
         return (
           <MeasuredRow
             key={id}
             id={id}
             next={next?.id}
             hasForm={report.ended === null}
-            heading={<RowHeading item={item} unit={report.context.unit} />}
+            {...{ letter, label, state, typed, unit: report.context.unit }}
           >
-            {fieldsOf(item.measurement, next)}
+            {fieldsOf(measurement, next)}
           </MeasuredRow>
         );
       })}
     </MeasuredRows>
-  );
-}
-
-function RowHeading({ item, unit }: { readonly item: MeasuredItem; readonly unit: string }) {
-  const { measurement, state, typed } = item;
-  const { sign, words } = STATES[state];
-  return (
-    <>
-      <span className={`w-4 shrink-0 text-center font-semibold ${state === "faulty" ? "text-thread" : ""}`}>
-        <span aria-hidden="true">{sign}</span>
-        <span className="sr-only">{words}:</span>
-      </span>
-      <span className="min-w-0 flex-1 basis-24 wrap-break-word">
-        <span className="numbers mr-0.5 font-semibold">{measurement.letter}</span> {measurement.label}
-      </span>
-      <bdi className="numbers max-w-full truncate text-soft" aria-hidden={typed === "" && state === "empty"}>
-        {typed === "" ? words : /[a-z"″”]/i.test(typed) ? typed : `${typed} ${unit}`}
-      </bdi>
-    </>
   );
 }

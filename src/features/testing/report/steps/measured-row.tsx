@@ -12,6 +12,7 @@ import {
 } from "react";
 import { flushSync } from "react-dom";
 import { AskedContext } from "../autosave/asked-at-field";
+import type { MeasuredState } from "./measured";
 
 /** The open row, and how another one is opened; null closes all. */
 interface OpenRow {
@@ -49,19 +50,27 @@ export function MeasuredRows({ label, children }: { readonly label: string; read
   );
 }
 
-interface MeasuredRowProps {
+interface HeadingProps {
+  readonly letter: string;
+  readonly label: string;
+  readonly state: MeasuredState;
+  /** Its readings; "" for none. */
+  readonly typed: string;
+  readonly unit: string;
+}
+
+interface MeasuredRowProps extends HeadingProps {
   /** Id of the measurement. */
   readonly id: string;
   /** Id of the next one; undefined for the last. */
   readonly next: string | undefined;
   /** False once the report can no longer be changed: its form then has no buttons. */
   readonly hasForm: boolean;
-  readonly heading: ReactNode;
   readonly children: ReactNode;
 }
 
 /** A measurement in the list: its name and value, which open its fields below. */
-export function MeasuredRow({ id, next, hasForm, heading, children }: MeasuredRowProps) {
+export function MeasuredRow({ id, next, hasForm, children, ...told }: MeasuredRowProps) {
   const { open, turnTo } = useContext(OpenRowContext);
   const isOpen = useIsOpenRow(id);
   const toggle = (event: MouseEvent) => {
@@ -73,6 +82,7 @@ export function MeasuredRow({ id, next, hasForm, heading, children }: MeasuredRo
     event.preventDefault();
     turnTo(next);
   };
+  const heading = <RowHeading {...told} />;
   const disclosure = { "aria-expanded": isOpen, "aria-controls": fieldsId(id), onClick: toggle };
   return (
     <li id={rowId(id)} className="measured-row">
@@ -91,6 +101,32 @@ export function MeasuredRow({ id, next, hasForm, heading, children }: MeasuredRo
         {children}
       </div>
     </li>
+  );
+}
+
+const STATES: Readonly<Record<MeasuredState, { readonly sign: string; readonly words: string }>> = {
+  empty: { sign: "○", words: "not measured" },
+  read: { sign: "●", words: "measured" },
+  asked: { sign: "?", words: "open question" },
+  faulty: { sign: "▲", words: "needs fixing" },
+  changed: { sign: "–", words: "changed on purpose" },
+};
+
+function RowHeading({ letter, label, state, typed, unit }: HeadingProps) {
+  const { sign, words } = STATES[state];
+  return (
+    <>
+      <span className={`w-4 shrink-0 text-center font-semibold ${state === "faulty" ? "text-thread" : ""}`}>
+        <span aria-hidden="true">{sign}</span>
+        <span className="sr-only">{words}:</span>
+      </span>
+      <span className="min-w-0 flex-1 basis-24 wrap-break-word">
+        <span className="numbers mr-0.5 font-semibold">{letter}</span> {label}
+      </span>
+      <bdi className="numbers max-w-full truncate text-soft" aria-hidden={typed === "" && state === "empty"}>
+        {typed === "" ? words : /[a-z"″”]/i.test(typed) ? typed : `${typed} ${unit}`}
+      </bdi>
+    </>
   );
 }
 
