@@ -3,12 +3,13 @@ import { readJson, type Fault } from "@/engine/pattern";
 import type { Verb } from "./verb";
 import { gapsVerb } from "./verbs/gaps";
 import { gradeVerb } from "./verbs/grade";
+import { outlineVerb } from "./verbs/outline";
 import { placesVerb } from "./verbs/places";
 import { predictVerb } from "./verbs/predict";
 import { reviseVerb } from "./verbs/revise";
 import { yarnVerb } from "./verbs/yarn";
 
-const VERBS: readonly Verb[] = [predictVerb, gradeVerb, placesVerb, gapsVerb, yarnVerb, reviseVerb];
+const VERBS: readonly Verb[] = [predictVerb, gradeVerb, placesVerb, gapsVerb, yarnVerb, reviseVerb, outlineVerb];
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 

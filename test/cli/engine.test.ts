@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { callDocument, reader } from "../factories/call";
+import { garmentPattern } from "../factories/garment-pattern";
 import { patternDocument } from "../factories/pattern";
 import { bundledEngine, typedEngine } from "./run-engine";
 
@@ -49,6 +50,43 @@ describe("the headless engine", () => {
       clash: [{ rule: "repeat", count: "width", size: "small" }, { rule: "locked" }],
     });
   }, 60_000);
+
+  it("prints the rows and the outline of a piece, and what cannot be worked in it", () => {
+    const pattern = garmentPattern({
+      pieces: [{ id: "scarf" }],
+      steps: [
+        { in: "scarf", do: "start", how: "cast-on", stitches: 40, worked: "flat" },
+        { in: "scarf", do: "work", rows: 2 },
+        { id: "slit", in: "scarf", do: "bind-off", at: "centre", each: 4 },
+        { in: "scarf", do: "end", how: "bind-off", edge: "top" },
+      ],
+    });
+    const { status, output, errors } = engine(["outline", "-"], JSON.stringify({ pattern, size: "small" }));
+    expect(errors).toBe("");
+    expect(status).toBe(0);
+    const row = { onNeedle: [40], spans: [[-10, 10]], leftCm: -10, rightCm: 10, circumferenceCm: null };
+    expect(JSON.parse(output)).toEqual({
+      pieces: [
+        {
+          ...{ piece: "scarf", made: 1, stitches: 80, areaCm2: 16 },
+          steps: [
+            { row: 1, ...row },
+            { row: 2, ...row },
+          ],
+          outline: [
+            [-10, 0],
+            [10, 0],
+            [10, 0.8],
+            [-10, 0.8],
+            [-10, 0],
+          ],
+        },
+      ],
+      faults: [
+        { step: "slit", seam: null, size: "small", says: expect.stringMatching(/^What is bound off at the centre/) },
+      ],
+    });
+  });
 
   it("prints one line per fault of a document, path first, nothing on standard output, and exits with 2", () => {
     const call = callDocument([reader("a", { bust: 104 }, { size: "huge" })]);

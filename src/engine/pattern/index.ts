@@ -71,3 +71,18 @@ export {
 } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export { sizeOrderFaults, sizeScale } from "./size-order";
+export { PATTERN_FORMAT_2, patternSchema2, withoutGarment, type PatternDocument2 } from "./pattern-document-2";
+export type {
+  EdgeRef,
+  Garment,
+  GarmentPiece,
+  GarmentStep,
+  StepNumber,
+  StepOf,
+  StepPart,
+  StepPlace,
+  StepShape,
+  Worked,
+} from "./garment-document";
+export { garmentFaults } from "./garment-faults";
+export { upgradePattern } from "./upgrade-pattern";

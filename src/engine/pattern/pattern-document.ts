@@ -12,7 +12,7 @@ import {
 export const PATTERN_FORMAT = "sizewright/pattern@1";
 export const MAX_SIZES = 24;
 const MAX_COUNTS = 200;
-const MAX_MEASUREMENTS = 60;
+export const MAX_MEASUREMENTS = 60;
 
 function fabricShape<Value>({ positive, positiveLength }: PatternParts<Value>) {
   const acrossAlong = z.strictObject({ across: positive, along: positive });

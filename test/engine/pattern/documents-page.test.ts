@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { gaps, gapsOutputSchema } from "@/engine/gaps";
+import { outlineGarment, parseOutlineInput } from "@/engine/garment";
 import { parseGradeRequest } from "@/engine/grading";
 import {
   applicantsSchema,
@@ -10,6 +11,7 @@ import {
   parseCall,
   parsePattern,
   patternSchema,
+  patternSchema2,
   PLAUSIBLE,
 } from "@/engine/pattern";
 import { parsePlacesRequest } from "@/engine/places";
@@ -29,6 +31,7 @@ function example(name: string): unknown {
   if (text === undefined) throw new Error(`docs/documents.md has no example “${name}”`);
   return JSON.parse(text, (_key, value: unknown) => {
     if (value === "PATTERN") return example("pattern");
+    if (value === "PATTERN2") return example("pattern2");
     if (value === "APPLICANTS") return example("applicants");
     return value === "CALL" ? example("call") : value;
   });
@@ -62,13 +65,15 @@ describe("docs/documents.md", () => {
     ["grade", parseGradeRequest],
     ["places", parsePlacesRequest],
     ["revise", parseReviseRequest],
+    ["outline", parseOutlineInput],
   ])("has an example of %s that is valid", (name, parse) => {
     const parsed = parse(example(name));
     expect(parsed.ok ? [] : parsed.faults).toEqual([]);
   });
 
   it("has no example that no test reads", () => {
-    expect([...EXAMPLES.keys()]).toEqual(["pattern", "call", "applicants", "predict", "grade", "places", "revise"]);
+    const documents = ["pattern", "pattern2", "call", "applicants"];
+    expect([...EXAMPLES.keys()]).toEqual([...documents, "predict", "grade", "places", "revise", "outline"]);
     expect(PAGE.match(/^ *```json/gm)).toHaveLength(EXAMPLES.size);
   });
 
@@ -78,8 +83,16 @@ describe("docs/documents.md", () => {
     expect(gapsOutputSchema.safeParse(gaps(call.document)).success).toBe(true);
   });
 
+  it("has an example of a garment that can be worked in every size", () => {
+    const input = parseOutlineInput(example("outline"));
+    if (!input.ok) throw new Error("faulty");
+    const { pattern } = input.document;
+    expect(pattern.sizes.flatMap(({ id }) => outlineGarment(pattern, id).faults)).toEqual([]);
+  });
+
   it.each([
     ["Pattern", patternSchema],
+    ["Garment", patternSchema2.pick({ garment: true, sampleSize: true, origin: true })],
     ["Call", callSchema.omit({ pattern: true, calls: true })],
     ["Applicants", applicantsSchema.omit({ pattern: true })],
     ["gaps", gapsOutputSchema],

@@ -1,0 +1,178 @@
+import type { Garment, GarmentPiece, GarmentStep, PatternDocument2, StepNumber, StepPart } from "../pattern";
+import { withNoun } from "../shaping";
+import { copiesOf, edgeParts, pieceOfParts } from "./copies";
+import { isMirroredCopy, type EdgeRun, type LivePart } from "./live-part";
+import { sizeNumbers, type SizeNumbers } from "./size-numbers";
+
+/** What is wrong with a garment in a size, in sentences, at the step or the seam (by index) that it shows at. */
+export interface GarmentFault {
+  readonly step: string | null;
+  readonly seam: number | null;
+  readonly size: string;
+  readonly message: string;
+}
+
+/** One row of a part, in its frame. `stitches` are live, `worked` those that this row was worked over: fewer in a short row; `stitchCm2` the area of one. */
+export interface WorkedRow {
+  readonly part: LivePart;
+  readonly row: number;
+  readonly stitches: number;
+  readonly worked: number;
+  readonly stitchCm2: number;
+  readonly leftCm: number;
+  readonly rightCm: number;
+  readonly isRound: boolean;
+}
+
+/** Fabric of a part between two edges, rows of the same width in one, in its frame, cm. */
+export interface Block {
+  readonly part: LivePart;
+  readonly leftCm: number;
+  readonly rightCm: number;
+  readonly bottomCm: number;
+  topCm: number;
+}
+
+/** Rows of all parts of a garment in one size that are worked at most: those of a carpet of fine lace, twice over. */
+const MAX_ROWS = 100_000;
+
+/** A garment of one size while its steps are worked. */
+export class GarmentWork {
+  readonly garment: Garment;
+  readonly numbers: SizeNumbers;
+  readonly parts = new Map<string, LivePart>();
+  readonly rows: WorkedRow[] = [];
+  readonly blocks: Block[] = [];
+  /** Edges that a step made and named. */
+  readonly madeEdges = new Map<string, EdgeRun[]>();
+  readonly faults: GarmentFault[] = [];
+  /** The part that each edge belongs to. */
+  readonly edgeParts: ReadonlyMap<string, string>;
+  readonly listedEdges: ReadonlyMap<string, GarmentPiece["edges"][number]>;
+  private readonly told = new Set<string>();
+  private readonly pieceOf: ReadonlyMap<string, GarmentPiece>;
+  private readonly copies: ReadonlyMap<string, readonly number[]>;
+  private rowsLeft = MAX_ROWS;
+  private isOver = false;
+
+  constructor(
+    pattern: PatternDocument2,
+    readonly size: string,
+  ) {
+    this.garment = pattern.garment;
+    this.numbers = sizeNumbers(pattern, size);
+    this.pieceOf = pieceOfParts(pattern.garment);
+    this.edgeParts = edgeParts(pattern.garment);
+    this.listedEdges = new Map(
+      pattern.garment.pieces.flatMap(({ edges }) => edges.map((edge) => [edge.id, edge] as const)),
+    );
+    this.copies = copiesOf(pattern.garment, { pieceOf: this.pieceOf, edges: this.edgeParts });
+  }
+
+  /** Says what is wrong, once where several copies have it. */
+  fault(step: string | null, message: string, seam: number | null = null): void {
+    const key = `${step} ${seam} ${message}`;
+    if (this.told.has(key)) return;
+    this.told.add(key);
+    this.faults.push({ step, seam, size: this.size, message });
+  }
+
+  /** The number of a step; a fault, and the nearest whole number, where it does not come out whole. */
+  number(step: GarmentStep, number: StepNumber): number {
+    const { value, message } = this.numbers.numberOf(number);
+    if (message !== null) this.fault(step.id, message);
+    return value;
+  }
+
+  /** The piece that a part belongs to. */
+  piece(part: string): GarmentPiece | undefined {
+    return this.pieceOf.get(part);
+  }
+
+  /** Copies of a piece that are worked one by one; the others are like the first of their hand. */
+  copiesOfPiece(piece: GarmentPiece): readonly number[] {
+    return this.copies.get(piece.id) ?? [1];
+  }
+
+  /** The copies in which a step is worked: a join in those of the part that it makes. */
+  copiesOfStep(step: GarmentStep): readonly number[] {
+    const piece = this.piece(homeOf(step));
+    const { part, copy } = step.in;
+    if (copy !== undefined && this.piece(part) === piece) return [copy];
+    return piece === undefined ? [1] : this.copiesOfPiece(piece);
+  }
+
+  /** The copy that is meant where none is said: the step's own in its own piece, else the first. */
+  copyOf({ part, copy }: StepPart, step: GarmentStep, ownCopy: number): number {
+    if (copy !== undefined) return copy;
+    return this.piece(part)?.id === this.piece(homeOf(step))?.id ? ownCopy : 1;
+  }
+
+  part(id: string, copy: number): LivePart | undefined {
+    return this.parts.get(partKey(id, copy));
+  }
+
+  setPart(part: LivePart): void {
+    this.parts.set(partKey(part.id, part.copy), part);
+  }
+
+  /** A part whose stitches are on the needle or held; a fault of the step where there is none. */
+  usablePart(step: GarmentStep, id: string, copy: number): LivePart | undefined {
+    const part = this.part(id, copy);
+    if (part !== undefined && part.state !== "ended") return part;
+    if (part === undefined) this.fault(step.id, `There are no stitches “${id}” yet. ${this.hint(id)}`);
+    else
+      this.fault(
+        step.id,
+        `“${id}” has no stitches left after step “${part.lastStep}”. Name a part that is still on the needle.`,
+      );
+    return undefined;
+  }
+
+  private hint(id: string): string {
+    const maker = this.garment.steps.find((step) => step.do === "start" && step.in.part === id);
+    return maker === undefined
+      ? "Start them, or divide or join others into them."
+      : `Step “${maker.id}” starts them, and could not be worked before this one.`;
+  }
+
+  /** Whether it has too many rows, so that nothing more is worked. */
+  get hasTooManyRows(): boolean {
+    return this.isOver;
+  }
+
+  /** Whether so many rows may still be worked; a fault of the step where they may not. */
+  takeRows(step: string, rows: number): boolean {
+    if (this.rowsLeft < rows) {
+      this.fault(
+        step,
+        `The garment has more than ${withNoun(MAX_ROWS, "row")}, and the rest is left out. Check its rows.`,
+      );
+      this.isOver = true;
+      return false;
+    }
+    this.rowsLeft -= rows;
+    return true;
+  }
+
+  /** Whether left and right of a step mean the other side in this copy: a step of all copies is told for the first. */
+  isSwapped({ in: { copy } }: GarmentStep, part: Pick<LivePart, "piece" | "copy">): boolean {
+    return copy === undefined && isMirroredCopy(part.piece, part.copy);
+  }
+
+  addToEdge(edge: string, copy: number, run: EdgeRun): void {
+    const key = partKey(edge, copy);
+    const runs = this.madeEdges.get(key);
+    if (runs === undefined) this.madeEdges.set(key, [run]);
+    else runs.push(run);
+  }
+}
+
+function homeOf(step: GarmentStep): string {
+  return step.do === "join" ? step.as : step.in.part;
+}
+
+/** Key of a part or an edge in one copy. */
+export function partKey(id: string, copy: number): string {
+  return `${id} ${copy}`;
+}

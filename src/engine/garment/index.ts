@@ -1,0 +1,2 @@
+export { outlineGarment } from "./outline";
+export { parseOutlineInput } from "./outline-input";
