@@ -34,6 +34,7 @@ export function traceOutline(rectangles: readonly Rectangle[]): OutlinePoint[] {
   return fromLowestLeft(withoutStraight(best.ring));
 }
 
+/** Rows of fabric with the same edges. */
 interface Layer {
   readonly bottom: number;
   readonly top: number;
@@ -65,9 +66,19 @@ function layersOf(rectangles: readonly Rectangle[]): Layer[] {
       active.push(entering);
       next += 1;
     }
-    layers.push({ bottom, top, spans: merged(active.map(({ span }) => span)) });
+    const spans = merged(active.map(({ span }) => span));
+    const below = layers.at(-1);
+    if (below !== undefined && areSame(below.spans, spans)) layers[layers.length - 1] = { ...below, top };
+    else layers.push({ bottom, top, spans });
   });
   return layers;
+}
+
+function areSame(spans: readonly Span[], others: readonly Span[]): boolean {
+  return (
+    spans.length === others.length &&
+    spans.every(({ from, to }, index) => from === others[index]?.from && to === others[index]?.to)
+  );
 }
 
 /** For each of the values the first of those that it is one with. */
