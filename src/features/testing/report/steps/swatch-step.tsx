@@ -20,7 +20,7 @@ export function SwatchStep({ report, next, added, isSent }: SwatchStepProps) {
   const keys = [...keysOf(report.typed, "swatch"), ...tries.map(({ key }) => key)];
   return (
     <StepForm report={report} next={next} fields={["swatch"]}>
-      <div className={`grid grid-cols-[minmax(0,1fr)] items-start gap-6 ${tries.length > 1 ? "xl:grid-cols-2" : ""}`}>
+      <div className="grid grid-cols-[repeat(auto-fit,minmax(min(100%,20rem),1fr))] items-start gap-6">
         {tries.map((one) => (
           <SwatchTryFields key={one.key} report={report} one={one} keys={keys} canBeTakenOut={tries.length > 1} />
         ))}
