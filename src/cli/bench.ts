@@ -1,3 +1,4 @@
+import { drawingBench } from "./bench/drawing";
 import { editorBench } from "./bench/editor";
 import { gapsBench } from "./bench/gaps";
 import { gradeBench } from "./bench/grade";
@@ -6,6 +7,7 @@ import { placesBench } from "./bench/places";
 import { workerBench } from "./bench/worker";
 
 const BENCHES: Readonly<Record<string, (only?: string) => string | Promise<string>>> = {
+  drawing: drawingBench,
   editor: editorBench,
   gaps: gapsBench,
   grade: gradeBench,

@@ -8,6 +8,9 @@ export type Side = "left" | "right";
 /** Where stitches change in a part: at one edge or both, in between, or at a marker. Left and right are the part's own. */
 export type Place = StepPlace;
 
+/** As a right-side row meets them. */
+export const BOTH = ["right", "left"] as const;
+
 const OTHER = { left: "right", right: "left" } as const;
 
 /** The place in the part's own terms: in a mirrored copy left is right. */
@@ -26,8 +29,8 @@ export function changeStitches(
   part: LivePart,
   { step, at, stitches, verb }: { step: GarmentStep; at: Place; stitches: number; verb: string },
 ): number {
-  const places = at === "both" ? (["right", "left"] as const) : [at];
-  return places.reduce((sum, place) => {
+  let sum = 0;
+  for (const place of at === "both" ? BOTH : [at]) {
     const asked = stitches < 0 ? -Math.min(-stitches, part.stitches) : stitches;
     if (asked !== stitches && !part.isFaulty) {
       part.isFaulty = true;
@@ -35,8 +38,9 @@ export function changeStitches(
       work.fault(step.id, `${message} Take away at most ${part.stitches}, or begin with more.`);
     }
     changeAt(work, part, { step, place, stitches: asked });
-    return sum + asked;
-  }, 0);
+    sum += asked;
+  }
+  return sum;
 }
 
 function changeAt(

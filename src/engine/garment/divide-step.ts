@@ -34,7 +34,9 @@ export function divideStep(work: GarmentWork, part: LivePart, step: StepOf<"divi
 
 function sharesOf(work: GarmentWork, part: LivePart, step: StepOf<"divide">): Share[] {
   const asked = nextCopies(step.into).map(({ part, copy, stitches }) => ({
-    ...{ part, copy, stitches: work.number(step, stitches) },
+    part,
+    copy,
+    stitches: work.number(step, stitches),
   }));
   const sum = asked.reduce((total, { stitches }) => total + stitches, 0);
   if (sum !== part.stitches && !part.isFaulty) {
@@ -45,10 +47,10 @@ function sharesOf(work: GarmentWork, part: LivePart, step: StepOf<"divide">): Sh
     );
   }
   let left = part.stitches;
-  const shares = asked.map((share, index) => {
-    const stitches = index === asked.length - 1 ? left : Math.min(share.stitches, left);
-    left -= stitches;
-    return { ...share, stitches };
+  const shares = asked.map(({ part, copy, stitches }, index) => {
+    const taken = index === asked.length - 1 ? left : Math.min(stitches, left);
+    left -= taken;
+    return { part, copy, stitches: taken };
   });
   return work.isSwapped(step, part) ? shares.toReversed() : shares;
 }
@@ -65,16 +67,24 @@ function madePart(
     work.fault(step.id, `There are stitches “${share.part}” already. Give these another name.`);
     return undefined;
   }
-  const base = { id: share.part, copy, worked: "flat", stitches: share.stitches, step: step.id } as const;
-  if (piece.id !== part.piece.id) {
-    const widthCm = share.stitches * work.numbers.stitchCm(piece.fabric);
-    return makePart({
-      ...{ ...base, piece, fabric: piece.fabric, nextSide: part.nextSide, columns: centredColumns(widthCm) },
-    });
-  }
-  const { fabric, frame, row, nextSide } = part;
-  const columns = columnsOf(work, part, { stitches: share.stitches, before, total });
-  return makePart({ ...base, piece, fabric, frame, row, nextSide, columns });
+  const isOwn = piece.id === part.piece.id;
+  const fabric = isOwn ? part.fabric : piece.fabric;
+  const { stitches } = share;
+  return makePart({
+    id: share.part,
+    copy,
+    piece,
+    worked: "flat",
+    fabric,
+    stitches,
+    step: step.id,
+    nextSide: part.nextSide,
+    frame: isOwn ? part.frame : undefined,
+    row: isOwn ? part.row : 0,
+    columns: isOwn
+      ? columnsOf(work, part, { stitches, before, total })
+      : centredColumns(stitches * work.numbers.stitchCm(fabric)),
+  });
 }
 
 /**

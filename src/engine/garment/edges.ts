@@ -59,14 +59,14 @@ function copyOfEdge(
   edge: string,
   { step, copy }: { readonly step: GarmentStep | null; readonly copy: number },
 ): number {
-  const part = work.edgeParts.get(edge) ?? "";
+  const part = work.plan.edgeParts.get(edge) ?? "";
   return step === null ? 1 : work.copyOf({ part }, step, copy);
 }
 
 function edgeRuns(work: GarmentWork, id: string, copy: number): readonly EdgeRun[] | null {
   const made = work.madeEdges.get(partKey(id, copy));
   if (made !== undefined) return made;
-  const edge = work.listedEdges.get(id);
+  const edge = work.plan.listedEdges.get(id);
   const part = edge && work.part(edge.part, copy);
   if (edge === undefined || part === undefined) return null;
   const runs = runsOfSide(work, part, edge.side);

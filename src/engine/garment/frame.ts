@@ -9,9 +9,10 @@ export interface Frame {
 
 /** The outermost frame about one, and where the origin of this one lies in it, cm. */
 export function placeOf(frame: Frame): { readonly root: Frame; readonly xCm: number; readonly yCm: number } {
+  if (frame.in === null) return { root: frame, xCm: 0, yCm: 0 };
   const path: Frame[] = [];
-  let root = frame;
-  for (let above = frame.in; above !== null; above = root.in) {
+  let root: Frame = frame;
+  for (let above: Frame["in"] = frame.in; above !== null; above = root.in) {
     path.push(root);
     root = above.frame;
   }

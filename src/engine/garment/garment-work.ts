@@ -1,6 +1,6 @@
 import type { Garment, GarmentPiece, GarmentStep, PatternDocument2, StepNumber, StepPart } from "../pattern";
 import { withNoun } from "../shaping";
-import { copiesOf, edgeParts, pieceOfParts } from "./copies";
+import { planOf, type GarmentPlan } from "./garment-plan";
 import { isMirroredCopy, type EdgeRun, type LivePart } from "./live-part";
 import { sizeNumbers, type SizeNumbers } from "./size-numbers";
 
@@ -12,10 +12,15 @@ export interface GarmentFault {
   readonly message: string;
 }
 
-/** One row of a part, in its frame. `stitches` are live, `worked` those that this row was worked over: fewer in a short row; `stitchCm2` the area of one. */
-export interface WorkedRow {
+/**
+ * Rows of a part that are alike and follow each other, in its frame. `stitches` are live, `worked` those that each row was
+ * worked over: fewer in a short row; `stitchCm2` the area of one.
+ */
+export interface WorkedRows {
   readonly part: LivePart;
-  readonly row: number;
+  /** Number of the first of them. */
+  readonly first: number;
+  readonly rows: number;
   readonly stitches: number;
   readonly worked: number;
   readonly stitchCm2: number;
@@ -39,19 +44,15 @@ const MAX_ROWS = 100_000;
 /** A garment of one size while its steps are worked. */
 export class GarmentWork {
   readonly garment: Garment;
+  readonly plan: GarmentPlan;
   readonly numbers: SizeNumbers;
   readonly parts = new Map<string, LivePart>();
-  readonly rows: WorkedRow[] = [];
+  readonly rows: WorkedRows[] = [];
   readonly blocks: Block[] = [];
   /** Edges that a step made and named. */
   readonly madeEdges = new Map<string, EdgeRun[]>();
   readonly faults: GarmentFault[] = [];
-  /** The part that each edge belongs to. */
-  readonly edgeParts: ReadonlyMap<string, string>;
-  readonly listedEdges: ReadonlyMap<string, GarmentPiece["edges"][number]>;
   private readonly told = new Set<string>();
-  private readonly pieceOf: ReadonlyMap<string, GarmentPiece>;
-  private readonly copies: ReadonlyMap<string, readonly number[]>;
   private rowsLeft = MAX_ROWS;
   private isOver = false;
 
@@ -61,12 +62,7 @@ export class GarmentWork {
   ) {
     this.garment = pattern.garment;
     this.numbers = sizeNumbers(pattern, size);
-    this.pieceOf = pieceOfParts(pattern.garment);
-    this.edgeParts = edgeParts(pattern.garment);
-    this.listedEdges = new Map(
-      pattern.garment.pieces.flatMap(({ edges }) => edges.map((edge) => [edge.id, edge] as const)),
-    );
-    this.copies = copiesOf(pattern.garment, { pieceOf: this.pieceOf, edges: this.edgeParts });
+    this.plan = planOf(pattern.garment);
   }
 
   /** Says what is wrong, once where several copies have it. */
@@ -86,12 +82,12 @@ export class GarmentWork {
 
   /** The piece that a part belongs to. */
   piece(part: string): GarmentPiece | undefined {
-    return this.pieceOf.get(part);
+    return this.plan.pieceOf.get(part);
   }
 
   /** Copies of a piece that are worked one by one; the others are like the first of their hand. */
   copiesOfPiece(piece: GarmentPiece): readonly number[] {
-    return this.copies.get(piece.id) ?? [1];
+    return this.plan.copies.get(piece.id) ?? [1];
   }
 
   /** The copies in which a step is worked: a join in those of the part that it makes. */
@@ -141,18 +137,18 @@ export class GarmentWork {
     return this.isOver;
   }
 
-  /** Whether so many rows may still be worked; a fault of the step where they may not. */
-  takeRows(step: string, rows: number): boolean {
-    if (this.rowsLeft < rows) {
+  /** How many of so many rows, each over so many columns, may still be worked; a fault of the step where it is not all. */
+  takeRows(step: string, rows: number, columns: number): number {
+    const taken = Math.min(rows, Math.floor(this.rowsLeft / columns));
+    this.rowsLeft -= taken * columns;
+    if (taken < rows) {
       this.fault(
         step,
         `The garment has more than ${withNoun(MAX_ROWS, "row")}, and the rest is left out. Check its rows.`,
       );
       this.isOver = true;
-      return false;
     }
-    this.rowsLeft -= rows;
-    return true;
+    return taken;
   }
 
   /** Whether left and right of a step mean the other side in this copy: a step of all copies is told for the first. */

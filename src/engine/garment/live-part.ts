@@ -64,24 +64,38 @@ export function stitchWidthCm(part: Pick<LivePart, "worked">, stitchCm: number):
 type Placed = Pick<LivePart, "id" | "copy" | "piece" | "worked" | "fabric" | "stitches"> & {
   readonly step: string;
   readonly columns: readonly Column[];
-  readonly frame?: Frame;
+  readonly frame?: Frame | undefined;
   readonly row?: number;
   readonly nextSide?: LivePart["nextSide"];
 };
 
 /** @param placed where its stitches lie: columns from left to right, at least one. */
-export function makePart({ step, columns, frame, row = 0, nextSide = "right", ...placed }: Placed): LivePart {
+export function makePart({ id, copy, piece, worked, fabric, stitches, ...placed }: Placed): LivePart {
+  const { step, columns, frame = { in: null }, row = 0, nextSide = "right" } = placed;
   const [first, last] = [columns[0], columns.at(-1)];
   const [leftCm, rightCm] = [first?.leftCm ?? 0, last?.rightCm ?? 0];
   return {
-    ...placed,
-    ...{ columns, row, nextSide, leftCm, rightCm },
-    frame: frame ?? { in: null },
-    isMirrored: isMirroredCopy(placed.piece, placed.copy),
-    ...{ madeBy: step, lastStep: step, state: "live", isFaulty: false },
+    id,
+    copy,
+    piece,
+    isMirrored: isMirroredCopy(piece, copy),
+    frame,
+    madeBy: step,
+    lastStep: step,
+    worked,
+    fabric,
+    state: "live",
+    stitches,
+    leftCm,
+    rightCm,
+    columns,
+    row,
+    nextSide,
     markers: new Map(),
     sides: { left: newSide(leftCm, first?.topCm ?? 0), right: newSide(rightCm, last?.topCm ?? 0) },
-    ...{ bottom: [], top: [] },
+    bottom: [],
+    top: [],
+    isFaulty: false,
   };
 }
 

@@ -1,7 +1,8 @@
 import type { GarmentPiece, PatternDocument2 } from "../pattern";
 import { placeOf, type Frame } from "./frame";
-import { partKey, type Block, type GarmentFault, type GarmentWork, type WorkedRow } from "./garment-work";
+import { partKey, type Block, type GarmentFault, type GarmentWork, type WorkedRows } from "./garment-work";
 import type { LivePart } from "./live-part";
+import { stretchesOf } from "./stretches";
 import { traceOutline, type OutlinePoint, type Rectangle } from "./trace-outline";
 import { workGarment } from "./work-garment";
 
@@ -60,29 +61,36 @@ export function outlineGarment(pattern: PatternDocument2, size: string): Garment
   const fabricOf = fabricByCopy(work);
   const pieces = pattern.garment.pieces.map((piece) => {
     const ofCopy = (copy: number) => fabricOf.get(partKey(piece.id, copy)) ?? NO_FABRIC;
-    return {
-      ...{ piece: piece.id, made: piece.made, stitches: stitchesOfAll(work, piece, ofCopy) },
-      ...copyOutline(work, { piece, copy: 1, ...ofCopy(1) }),
-      ...(piece.mirrored && piece.made > 1 ? { mirrored: copyOutline(work, { piece, copy: 2, ...ofCopy(2) }) } : {}),
+    const outline: PieceOutline = {
+      piece: piece.id,
+      made: piece.made,
+      stitches: stitchesOfAll(work, piece, ofCopy),
+      ...copyOutline(work, { piece, copy: 1, fabric: ofCopy(1) }),
     };
+    if (!piece.mirrored || piece.made === 1) return outline;
+    return { ...outline, mirrored: copyOutline(work, { piece, copy: 2, fabric: ofCopy(2) }) };
   });
   return { pieces, faults: work.faults };
 }
 
 /** What was worked of one copy of a piece. */
 interface CopyFabric {
-  readonly rows: readonly WorkedRow[];
+  readonly rows: readonly WorkedRows[];
   readonly blocks: readonly Block[];
 }
 
 const NO_FABRIC: CopyFabric = { rows: [], blocks: [] };
 
 function fabricByCopy(work: GarmentWork): Map<string, CopyFabric> {
-  const found = new Map<string, { rows: WorkedRow[]; blocks: Block[] }>();
+  const found = new Map<string, { rows: WorkedRows[]; blocks: Block[] }>();
+  const ofPart = new Map<LivePart, { rows: WorkedRows[]; blocks: Block[] }>();
   const fabricOf = ({ part }: { readonly part: LivePart }) => {
+    const known = ofPart.get(part);
+    if (known !== undefined) return known;
     const key = partKey(part.piece.id, part.copy);
     const fabric = found.get(key) ?? { rows: [], blocks: [] };
     found.set(key, fabric);
+    ofPart.set(part, fabric);
     return fabric;
   };
   for (const row of work.rows) fabricOf(row).rows.push(row);
@@ -92,8 +100,9 @@ function fabricByCopy(work: GarmentWork): Map<string, CopyFabric> {
 
 function copyOutline(
   work: GarmentWork,
-  { piece, copy, rows, blocks }: CopyFabric & { readonly piece: GarmentPiece; readonly copy: number },
+  { piece, copy, fabric }: { readonly piece: GarmentPiece; readonly copy: number; readonly fabric: CopyFabric },
 ): CopyOutline {
+  const { rows, blocks } = fabric;
   const placed = blocks.map(placedBlock);
   const root = largestRoot(placed);
   sayWhatIsApart(work, { piece, copy, root });
@@ -106,9 +115,10 @@ function copyOutline(
 }
 
 /** Summed over whole stitches of one size first, so that nothing is lost in rounding. */
-function areaOf(rows: readonly WorkedRow[]): number {
+function areaOf(rows: readonly WorkedRows[]): number {
   const stitches = new Map<number, number>();
-  for (const { stitchCm2, worked } of rows) stitches.set(stitchCm2, (stitches.get(stitchCm2) ?? 0) + worked);
+  for (const { stitchCm2, rows: times, worked } of rows)
+    stitches.set(stitchCm2, (stitches.get(stitchCm2) ?? 0) + times * worked);
   return [...stitches].reduce((sum, [stitchCm2, worked]) => sum + stitchCm2 * worked, 0);
 }
 
@@ -116,10 +126,8 @@ type PlacedBlock = Rectangle & { readonly root: Frame };
 
 function placedBlock({ part, leftCm, rightCm, bottomCm, topCm }: Block): PlacedBlock {
   const { root, xCm, yCm } = placeOf(part.frame);
-  return {
-    ...{ root, leftCm: leftCm + xCm, rightCm: rightCm + xCm },
-    ...{ bottomCm: bottomCm + yCm, topCm: topCm + yCm },
-  };
+  const [left, right, bottom, top] = [leftCm + xCm, rightCm + xCm, bottomCm + yCm, topCm + yCm];
+  return { root, leftCm: left, rightCm: right, bottomCm: bottom, topCm: top };
 }
 
 /** The frame of most of the fabric. */
@@ -151,7 +159,7 @@ function sayWhatIsApart(
 /** The other copies are like the first of their hand. */
 function stitchesOfAll(work: GarmentWork, piece: GarmentPiece, ofCopy: (copy: number) => CopyFabric): number {
   const apart = work.copiesOfPiece(piece);
-  const stitchesOf = (copy: number) => ofCopy(copy).rows.reduce((sum, { worked }) => sum + worked, 0);
+  const stitchesOf = (copy: number) => ofCopy(copy).rows.reduce((sum, { rows, worked }) => sum + rows * worked, 0);
   const hands = piece.mirrored ? [1, 2] : [1];
   const like = hands.map((hand) => {
     const made = piece.mirrored ? Math.floor((piece.made + 2 - hand) / 2) : piece.made;
@@ -161,30 +169,24 @@ function stitchesOfAll(work: GarmentWork, piece: GarmentPiece, ofCopy: (copy: nu
   return [...apart.map(stitchesOf), ...like].reduce((sum, stitches) => sum + stitches, 0);
 }
 
-function rowsTogether(rows: readonly WorkedRow[]): OutlineRow[] {
-  const byRow = new Map<number, WorkedRow[]>();
-  for (const row of rows) {
-    const found = byRow.get(row.row);
-    if (found === undefined) byRow.set(row.row, [row]);
-    else found.push(row);
+/** Rows of parts that are worked apart come together where they have the same number. */
+function rowsTogether(runs: readonly WorkedRows[]): OutlineRow[] {
+  const rows: OutlineRow[] = [];
+  for (const { from, to, items } of stretchesOf(runs.map(placedRows))) {
+    if (items.length === 0) continue;
+    const placed = items.toSorted((one, other) => one.leftCm - other.leftCm);
+    const onNeedle = placed.map(({ stitches }) => stitches);
+    const spans = placed.map(({ leftCm, rightCm }) => [leftCm, rightCm] as const);
+    const leftCm = Math.min(...spans.map(([left]) => left));
+    const rightCm = Math.max(...spans.map(([, right]) => right));
+    const isTube = placed.every(({ isRound }) => isRound);
+    const circumferenceCm = isTube ? 2 * spans.reduce((sum, [left, right]) => sum + right - left, 0) : null;
+    for (let row = from; row < to; row += 1) rows.push({ row, onNeedle, spans, leftCm, rightCm, circumferenceCm });
   }
-  return [...byRow]
-    .toSorted(([one], [other]) => one - other)
-    .map(([row, parts]) => {
-      const placed = parts.map(placedRow).toSorted((one, other) => one.leftCm - other.leftCm);
-      const isTube = placed.every(({ isRound }) => isRound);
-      return {
-        row,
-        onNeedle: placed.map(({ stitches }) => stitches),
-        spans: placed.map(({ leftCm, rightCm }) => [leftCm, rightCm] as const),
-        leftCm: Math.min(...placed.map(({ leftCm }) => leftCm)),
-        rightCm: Math.max(...placed.map(({ rightCm }) => rightCm)),
-        circumferenceCm: isTube ? 2 * placed.reduce((sum, { leftCm, rightCm }) => sum + rightCm - leftCm, 0) : null,
-      };
-    });
+  return rows;
 }
 
-function placedRow({ part, leftCm, rightCm, stitches, isRound }: WorkedRow) {
+function placedRows({ part, first, rows, leftCm, rightCm, stitches, isRound }: WorkedRows) {
   const { xCm } = placeOf(part.frame);
-  return { leftCm: leftCm + xCm, rightCm: rightCm + xCm, stitches, isRound };
+  return { from: first, to: first + rows, leftCm: leftCm + xCm, rightCm: rightCm + xCm, stitches, isRound };
 }

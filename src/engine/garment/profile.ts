@@ -25,29 +25,31 @@ export function fitColumns(columns: readonly Column[], leftCm: number, rightCm: 
   }));
 }
 
-/**
- * A row worked over part of the columns.
- *
- * @param row between which edges, and how high a row is, cm.
- * @returns all columns, the worked ones higher by a row, and the worked ones as they were before.
- */
-export function raiseColumns(
-  columns: readonly Column[],
-  { leftCm, rightCm, heightCm }: { readonly leftCm: number; readonly rightCm: number; readonly heightCm: number },
-): { readonly columns: Column[]; readonly worked: Column[] } {
-  const raised: Column[] = [];
-  const worked: Column[] = [];
+/** A column, or what of one lies between two edges, where it `isWorked`, or beside them. */
+interface CutColumn extends Column {
+  readonly isWorked: boolean;
+}
+
+/** The columns, cut at the edges between which rows are worked, cm. */
+export function cutColumns(columns: readonly Column[], leftCm: number, rightCm: number): CutColumn[] {
+  const cut: CutColumn[] = [];
   for (const column of columns) {
+    const { topCm } = column;
     const from = clamp(leftCm, column);
     const to = clamp(rightCm, column);
-    if (from - column.leftCm > SAME_CM) add(raised, { ...column, rightCm: from });
-    if (to - from > SAME_CM) {
-      worked.push({ leftCm: from, rightCm: to, topCm: column.topCm });
-      add(raised, { leftCm: from, rightCm: to, topCm: column.topCm + heightCm });
-    }
-    if (column.rightCm - to > SAME_CM) add(raised, { ...column, leftCm: to });
+    if (from - column.leftCm > SAME_CM) cut.push({ leftCm: column.leftCm, rightCm: from, topCm, isWorked: false });
+    if (to - from > SAME_CM) cut.push({ leftCm: from, rightCm: to, topCm, isWorked: true });
+    if (column.rightCm - to > SAME_CM) cut.push({ leftCm: to, rightCm: column.rightCm, topCm, isWorked: false });
   }
-  return { columns: raised.length > 0 ? raised : [...columns], worked };
+  return cut;
+}
+
+/** Columns of which the worked ones are higher by so much, cm. */
+export function raiseColumns(cut: readonly CutColumn[], heightCm: number): Column[] {
+  const raised: Column[] = [];
+  for (const { leftCm, rightCm, topCm, isWorked } of cut)
+    add(raised, { leftCm, rightCm, topCm: isWorked ? topCm + heightCm : topCm });
+  return raised;
 }
 
 /** The highest of the columns, cm. */
@@ -78,5 +80,5 @@ function clamp(cm: number, { leftCm, rightCm }: Column): number {
 function add(columns: Column[], column: Column): void {
   const last = columns.at(-1);
   if (last === undefined || Math.abs(last.topCm - column.topCm) > SAME_CM) columns.push(column);
-  else columns[columns.length - 1] = { ...last, rightCm: column.rightCm };
+  else columns[columns.length - 1] = { leftCm: last.leftCm, rightCm: column.rightCm, topCm: last.topCm };
 }

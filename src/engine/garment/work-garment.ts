@@ -8,7 +8,6 @@ import { GarmentWork } from "./garment-work";
 import { joinStep } from "./join-step";
 import type { LivePart } from "./live-part";
 import { markStep, unmarkStep } from "./mark-step";
-import { orderSteps } from "./order-steps";
 import { sectionStep } from "./section-step";
 import { shortRowsStep } from "./short-rows-step";
 import { startStep } from "./start-step";
@@ -32,7 +31,7 @@ const SEAM_WITHIN = 0.02;
 export function workGarment(pattern: PatternDocument2, size: string): GarmentWork {
   const work = new GarmentWork(pattern, size);
   const { steps } = pattern.garment;
-  const { order, waiting } = orderSteps(pattern.garment);
+  const { order, waiting } = work.plan;
   for (const index of waiting) {
     const step = steps[index];
     if (step !== undefined)

@@ -1,10 +1,10 @@
 import type { StepNumber, StepOf, StepShape } from "../pattern";
 import { withNoun } from "../shaping";
-import { changeStitches, noteAtEdge, placeIn, type Place } from "./change-stitches";
+import { BOTH, changeStitches, noteAtEdge, placeIn, type Place } from "./change-stitches";
 import type { GarmentWork } from "./garment-work";
 import { isRound, setWidth, stitchWidthCm, type LivePart } from "./live-part";
 import { shapingRows } from "./shaping-rows";
-import { workRow } from "./work-row";
+import { workRows } from "./work-row";
 
 /** A shaping that falls in a row: at one place, so many stitches more or fewer. */
 interface Due {
@@ -24,18 +24,21 @@ export function workStep(work: GarmentWork, part: LivePart, step: StepOf<"work">
   setFabric(work, part, step.fabric ?? part.piece.fabric);
   const { value: rows, message } = work.numbers.rowsOf(step.rows, part.fabric);
   if (message !== null) work.fault(step.id, message);
-  const dues = (step.shape ?? []).flatMap((shape) => duesOf(work, part, { step, shape, rows }));
-  const queue = dues.toSorted((one, other) => one.row - other.row);
+  const queue = (step.shape ?? [])
+    .flatMap((shape) => duesOf(work, part, { step, shape, rows }))
+    .toSorted((one, other) => one.row - other.row);
   let next = 0;
   let waiting: Due[] = [];
-  for (let row = 0; row <= rows; row += 1) {
+  let even = 0;
+  for (let row = Math.min(rows, 1); row <= rows; row += even) {
+    if (waiting.length > 0) waiting = waiting.filter((due) => !shapeInTurn(work, part, { step, due }));
     for (let due = queue[next]; due !== undefined && due.row <= row; due = queue[next]) {
-      waiting.push(due);
+      if (!shapeInTurn(work, part, { step, due })) waiting.push(due);
       next += 1;
     }
-    waiting = waiting.filter((due) => !isTurn(part, due) || !shapeNow(work, part, { step, due }));
-    if (row === 0) continue;
-    if (!hasStitches(work, part, step) || !workRow(work, part, step.id)) return;
+    if (rows === 0) break;
+    even = waiting.length > 0 ? 1 : (queue[next]?.row ?? rows + 1) - row;
+    if (!hasStitches(work, part, step) || !workRows(work, part, { step: step.id, rows: even })) return;
   }
   if (waiting[0] !== undefined) sayLate(work, step, waiting[0]);
   for (const due of waiting) shapeNow(work, part, { step, due });
@@ -83,16 +86,20 @@ function duesOf(
   const sign = shape.as === "decrease" || shape.as === "bind-off" ? -1 : 1;
   const stitches = sign * work.number(step, shape.stitches);
   const at = placeIn(work, part, { step, at: shape.at });
-  const places = at === "both" ? (["right", "left"] as const) : [at];
-  return found.flatMap(({ row, times }) =>
-    places.map((place) => ({ row, as: shape.as, at: place, stitches: stitches * times })),
-  );
+  const dues: Due[] = [];
+  for (const { row, times } of found)
+    for (const place of at === "both" ? BOTH : [at])
+      dues.push({ row, as: shape.as, at: place, stitches: stitches * times });
+  return dues;
 }
 
-/** Stitches are bound off and cast on at the start of a row; all else is worked within it. Rows start at the right edge. */
-function isTurn(part: LivePart, { as, at }: Due): boolean {
+/** Shapes where the next row starts at its edge: stitches are bound off and cast on there; all else is worked within the row. */
+function shapeInTurn(work: GarmentWork, part: LivePart, { step, due }: { step: StepOf<"work">; due: Due }): boolean {
+  const { as, at } = due;
   const isAtStart = (as === "bind-off" || as === "add") && (at === "left" || at === "right") && !isRound(part);
-  return !isAtStart || at === startOf(part);
+  if (isAtStart && at !== startOf(part)) return false;
+  shapeNow(work, part, { step, due });
+  return true;
 }
 
 /** The edge at which the next row starts: on the right side of the work it goes from right to left (common practice, no source). */
@@ -100,12 +107,11 @@ export function startOf({ nextSide }: Pick<LivePart, "nextSide">): "left" | "rig
   return nextSide === "right" ? "right" : "left";
 }
 
-function shapeNow(work: GarmentWork, part: LivePart, { step, due }: { step: StepOf<"work">; due: Due }): true {
+function shapeNow(work: GarmentWork, part: LivePart, { step, due }: { step: StepOf<"work">; due: Due }): void {
   const { as, at, stitches } = due;
   const changed = changeStitches(work, part, { step, at, stitches, verb: VERBS[as] });
   if ((as === "bind-off" || as === "add") && (at === "left" || at === "right"))
     noteAtEdge(part, at, { step: step.id, stitches: Math.abs(changed), held: 0 });
-  return true;
 }
 
 /** Says that a part in the round has no edges; true where it has. */

@@ -1,0 +1,45 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { outlineGarment } from "@/engine/garment";
+import type { PatternDocument2 } from "@/engine/pattern";
+import { benchBacks, benchCardigan } from "./drawing-garment";
+import { processorMs, shownMs } from "./processor-time";
+
+const SIZES = 24;
+const PIECES = 12;
+const WARM = 10;
+const RUNS = 15;
+const BAR_MS = 50;
+const FIGURES = "test/figures";
+
+/** Times of working a garment and outlining its pieces, in all sizes. */
+export function drawingBench(): string {
+  const garments = [
+    { name: `cardigan of ${PIECES} pieces`, pattern: benchCardigan(SIZES) },
+    { name: `${PIECES} backs, its largest piece`, pattern: benchBacks(SIZES, PIECES) },
+  ];
+  const text = [
+    `Stepped outlines of a garment in ${SIZES} sizes, all pieces worked step by step and traced; not yet the view in which they are put`,
+    `together. Processor time of all sizes, median of ${RUNS} runs after ${WARM} to warm up. Bar: under ${BAR_MS} ms.`,
+    "",
+    ...garments.map(({ name, pattern }) => row(name, pattern)),
+    "",
+  ].join("\n");
+  mkdirSync(FIGURES, { recursive: true });
+  writeFileSync(`${FIGURES}/bench-drawing.txt`, text);
+  return text;
+}
+
+function row(name: string, pattern: PatternDocument2): string {
+  const run = () => pattern.sizes.map(({ id }) => outlineGarment(pattern, id));
+  const rows = rowsOf(run());
+  processorMs(run, WARM);
+  const ms = processorMs(run, RUNS);
+  const verdict = ms < BAR_MS ? "met" : "missed";
+  return `${name.padEnd(32)}${rows} rows in all  ${shownMs(ms).padStart(8)}  ${verdict}`;
+}
+
+function rowsOf(outlines: readonly ReturnType<typeof outlineGarment>[]): number {
+  const [fault] = outlines.flatMap(({ faults }) => faults);
+  if (fault !== undefined) throw new Error(`the bench's garment cannot be worked: ${fault.message}`);
+  return outlines.flatMap(({ pieces }) => pieces).reduce((sum, { steps }) => sum + steps.length, 0);
+}
