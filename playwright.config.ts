@@ -4,7 +4,7 @@ import { CHROMIUM_OPTIONS } from "./test/install-chromium";
 /** Outside CI, which has to stay short: `npm run journeys`. */
 const LONG = [
   ...["a-whole-call.spec.ts", "accessibility.spec.ts", "database-unavailable.spec.ts"],
-  ...["mail.spec.ts", "tester-looks.spec.ts"],
+  ...["learning.spec.ts", "mail.spec.ts", "tester-looks.spec.ts"],
 ];
 
 export default defineConfig({
