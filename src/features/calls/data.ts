@@ -89,11 +89,8 @@ export async function viewedCall({ accountId }: Viewer, callId: string): Promise
   if (row === undefined) throw new AppError("not-found");
   const { role, revisionId, number, reason, createdAt, createdBy, ...call } = row;
   const access = callProof(callId, { membership: { patternId: call.patternId, accountId, role }, least: "viewer" });
-  return {
-    access,
-    call,
-    revision: await withDocument(access.pattern, { revisionId, number, reason, createdAt, createdBy }),
-  };
+  const told = { revisionId, number, reason, createdAt, createdBy };
+  return { access, call, revision: await withDocument(told, { pattern: patternScope(access.pattern) }) };
 }
 
 type ViewedRow = Omit<Revision, "document"> & { readonly role: Role };

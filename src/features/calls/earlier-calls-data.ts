@@ -3,6 +3,7 @@ import type { EarlierCall } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import type { Connection } from "@/server/transaction";
 import { countedCalls, type CallAccess } from "./access";
+import { callPlaces } from "./places-data";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 import { revisionCall } from "./revision-call-data";
 
@@ -32,8 +33,9 @@ export async function earlierCalls(
     instructionErrors.push(...(await instructionErrorsOf(earlier, connection)));
     const { reported, leftOut: unread } = await reportedTesters(earlier, connection, { instructionErrors, idOf });
     leftOut.push(...unread);
+    const places = await callPlaces(earlier, connection);
     for (const revisionId of new Set(reported.map((report) => report.revisionId))) {
-      const read = await revisionCall(earlier, connection, { revisionId, reported });
+      const read = await revisionCall(earlier, connection, { revisionId, reported, places });
       calls.push(read.document);
       leftOut.push(...read.leftOut);
     }

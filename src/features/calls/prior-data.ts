@@ -4,6 +4,7 @@ import { patternScope } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
+import { callPlaces } from "./places-data";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 import { revisionCall } from "./revision-call-data";
 
@@ -39,5 +40,7 @@ export async function firstRevisionCall(access: CallAccess, connection: Connecti
     orderBy: { number: "asc" },
     select: { id: true },
   });
-  return first && (await revisionCall(access, connection, { revisionId: first.id, reported })).document;
+  if (first === null) return null;
+  const places = await callPlaces(access, connection);
+  return (await revisionCall(access, connection, { revisionId: first.id, reported, places })).document;
 }

@@ -2,6 +2,7 @@ import "server-only";
 import { LRUCache } from "lru-cache";
 import type { PatternDraft } from "@/engine/editing";
 import { parseStoredPattern, type PatternDocument } from "@/engine/pattern";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
@@ -64,7 +65,7 @@ export function storedPattern({ id, document }: { readonly id: string; readonly 
   return parsed.document;
 }
 
-/** What is told of a revision beside its document. */
+/** What `toldOf` reads of a revision's row. */
 export const revisionTold = {
   ...{ id: true, number: true, reason: true, createdAt: true },
   createdBy: { select: { name: true } },
@@ -73,23 +74,16 @@ export const revisionTold = {
 /** What `toRevision` reads of a revision's row. */
 export const revisionSelect = { ...revisionTold, document: true } as const;
 
-interface RevisionRow {
-  readonly id: string;
-  readonly number: number;
-  readonly document: unknown;
-  readonly reason: string;
-  readonly createdAt: Date;
-  readonly createdBy: { readonly name: string } | null;
+type ToldRow = Prisma.RevisionGetPayload<{ select: typeof revisionTold }>;
+
+/** What is told of a revision beside its document. */
+export function toldOf({ id, createdBy, ...row }: ToldRow): Omit<Revision, "document"> {
+  return { ...row, revisionId: id, createdBy: createdBy?.name ?? null };
 }
 
 /** A revision's row with its document read. */
-export function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
-  return { ...row, revisionId: id, document: storedPattern({ id, document }), createdBy: createdBy?.name ?? null };
-}
-
-/** A revision's document where it has been read before, so that it need not be fetched again. */
-export function knownPattern(id: string): PatternDocument | undefined {
-  return readPatterns.get(id);
+export function toRevision({ document, ...row }: ToldRow & { readonly document: unknown }): Revision {
+  return { ...toldOf(row), document: storedPattern({ id: row.id, document }) };
 }
 
 const callSelect = { id: true, title: true, _count: { select: { testers: true } } } as const;
@@ -177,27 +171,28 @@ async function oneRevision(
     select: revisionTold,
   });
   if (row === null) throw new AppError("not-found");
-  const { id, createdBy, ...told } = row;
-  return await withDocument(access, { ...told, revisionId: id, createdBy: createdBy?.name ?? null }, connection);
+  return await withDocument(toldOf(row), { pattern: patternScope(access) }, connection);
 }
 
-/** A revision of the pattern with its document, which is fetched only where it is not known yet. */
+/**
+ * A revision with its document, which is fetched only where it is not known yet.
+ *
+ * @param scope where clause of the revisions that whoever asks may read.
+ */
 export async function withDocument(
-  access: PatternAccess,
   told: Omit<Revision, "document">,
+  scope: Prisma.RevisionWhereInput,
   connection: Connection = database(),
 ): Promise<Revision> {
   const { revisionId } = told;
-  return { ...told, document: readPatterns.get(revisionId) ?? (await fetchedPattern(access, revisionId, connection)) };
-}
-
-async function fetchedPattern(access: PatternAccess, id: string, connection: Connection): Promise<PatternDocument> {
+  const known = readPatterns.get(revisionId);
+  if (known !== undefined) return { ...told, document: known };
   const row = await connection.revision.findFirst({
-    where: { id, pattern: patternScope(access) },
+    where: { id: revisionId, ...scope },
     select: { id: true, document: true },
   });
   if (row === null) throw new AppError("not-found");
-  return storedPattern(row);
+  return { ...told, document: storedPattern(row) };
 }
 
 /** All revisions, the newest first. */

@@ -10,9 +10,8 @@ import {
 import { patternOfPieces, type PatternDocument } from "@/engine/pattern";
 import { ANSWERS } from "@/features/calls/answer-data";
 import { toAnswers } from "@/features/calls/answers-computed";
-import { knownPattern, revisionSelect, revisionTold, storedPattern, type Revision } from "@/features/patterns/data";
+import { revisionSelect, revisionTold, toldOf, withDocument, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
-import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
@@ -91,22 +90,15 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   };
 }
 
-/** A revision that the tester follows, or reported on; its document is fetched only where it is not known yet. */
+/** A revision that the tester follows, or reported on. */
 async function ownRevision(
   access: TesterAccess,
-  { id, createdBy, ...told }: Prisma.RevisionGetPayload<{ select: typeof revisionTold }>,
+  row: Parameters<typeof toldOf>[0],
   connection: Connection,
 ): Promise<Revision> {
   const tester = testerScope(access);
-  const document =
-    knownPattern(id) ??
-    storedPattern(
-      await connection.revision.findFirstOrThrow({
-        where: { id, OR: [{ testers: { some: tester } }, { reports: { some: { tester } } }] },
-        select: { id: true, document: true },
-      }),
-    );
-  return { ...told, revisionId: id, document, createdBy: createdBy?.name ?? null };
+  const scope = { OR: [{ testers: { some: tester } }, { reports: { some: { tester } } }] };
+  return await withDocument(toldOf(row), scope, connection);
 }
 
 function whyEnded(row: {
