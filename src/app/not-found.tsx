@@ -12,7 +12,7 @@ export default function NotFound() {
       intro="Either there is nothing at this address, or it is not yours to see. Check the address, or ask whoever gave it to you."
       width="narrow"
     >
-      <ButtonLink href="/">Start page</ButtonLink>
+      <ButtonLink href="/">Home</ButtonLink>
     </Page>
   );
 }

@@ -11,7 +11,7 @@ export default function AccountDeletedPage() {
     <Page title="Your account is deleted" intro="Nobody can sign in to it any more, not even you." width="narrow">
       <ForgetPages />
       <ButtonLink href="/" look="quiet">
-        Start page
+        Home
       </ButtonLink>
     </Page>
   );

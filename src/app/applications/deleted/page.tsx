@@ -12,7 +12,7 @@ export default function DeletedPage() {
       width="narrow"
     >
       <ButtonLink href="/" look="quiet">
-        Start page
+        Home
       </ButtonLink>
     </Page>
   );

@@ -12,7 +12,7 @@ export default function NoInvitation() {
       intro="Check that you copied the whole link, or ask the person who sent it for a new one."
       width="narrow"
     >
-      <ButtonLink href="/">Start page</ButtonLink>
+      <ButtonLink href="/">Home</ButtonLink>
     </Page>
   );
 }

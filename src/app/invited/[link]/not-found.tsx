@@ -18,7 +18,7 @@ export default async function NoInvitation() {
       {isMailOn() ? (
         <ButtonLink href="/lost-link">Get your links again</ButtonLink>
       ) : (
-        <ButtonLink href="/">Start page</ButtonLink>
+        <ButtonLink href="/">Home</ButtonLink>
       )}
     </Page>
   );

@@ -15,7 +15,7 @@ export default function DeletedPage() {
     >
       <ForgetPages />
       <ButtonLink href="/" look="quiet">
-        Start page
+        Home
       </ButtonLink>
     </Page>
   );

@@ -52,7 +52,7 @@ function Says({ children, on }: { readonly children: ReactNode; readonly on?: Re
       <p className="mb-6 text-lg">{children}</p>
       {on ?? (
         <ButtonLink href="/" look="quiet">
-          Start page
+          Home
         </ButtonLink>
       )}
     </>

@@ -98,7 +98,7 @@ function Message({ children, on }: { readonly children: ReactNode; readonly on?:
       <p className="mb-6 text-lg wrap-anywhere">{children}</p>
       {on ?? (
         <ButtonLink href="/" look="quiet">
-          Start page
+          Home
         </ButtonLink>
       )}
     </>
