@@ -43,6 +43,13 @@ describe("the headless engine", () => {
     });
     const [width, height] = pattern.counts;
     const locked = { ...width, repeat: { of: 10, plus: 0 }, locked: { small: 97 } };
+    const frontier = engine(["grade", "-"], JSON.stringify({ pattern, frontier: true }));
+    expect(JSON.parse(frontier.output)).toMatchObject({
+      frontier: [{ grading: JSON.parse(graded.output).grading, unevenness: 0 }],
+      status: "optimal",
+    });
+    const both = engine(["grade", "-"], JSON.stringify({ pattern, frontier: true, slack: 0 }));
+    expect(both.errors).toContain("frontier: takes neither “slack” nor “near”.");
     const clash = engine(["grade", "-"], JSON.stringify({ pattern: { ...pattern, counts: [locked, height] } }));
     expect(clash.status).toBe(3);
     expect(JSON.parse(clash.output)).toMatchObject({

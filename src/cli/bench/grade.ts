@@ -1,9 +1,11 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import {
   gradedMeasurements,
+  gradeFrontier,
   gradePattern,
   gradingObjective,
   solveByProgram,
+  type FrontierOutcome,
   type GradingObjective,
   type SolvedCounts,
 } from "@/engine/grading";
@@ -39,6 +41,10 @@ export async function gradeBench(): Promise<string> {
     lines.push(whole("HiGHS", pattern, { slack, solver: await highsSolver({ maxSeconds: SECONDS_A_STAGE }) }));
     lines.push(whole("GLPK", pattern, { slack, solver: await glpkSolver(SECONDS_A_STAGE) }));
   }
+  const frontier = gradeFrontier(pattern, ours);
+  lines.push(
+    `All best trade-offs of deviation and unevenness: ${shownMs(processorMs(() => gradeFrontier(pattern, ours), RUNS))} (under 1 s), ${frontierWords(frontier)}`,
+  );
   const graded = gradePattern({ pattern }, ours);
   if (graded.status === "optimal") {
     const typed = { ...pattern, grading: graded.grading };
@@ -52,6 +58,14 @@ export async function gradeBench(): Promise<string> {
   mkdirSync(FIGURES, { recursive: true });
   writeFileSync(`${FIGURES}/bench-grade.txt`, text);
   return text;
+}
+
+function frontierWords(found: FrontierOutcome): string {
+  if (found.status !== "optimal") return found.status;
+  const [nearest, even] = [found.frontier[0], found.frontier.at(-1)];
+  const words = ({ deviation = Number.NaN, unevenness = Number.NaN } = {}) =>
+    `deviation ${deviation.toFixed(2)} with unevenness ${unevenness}`;
+  return `proven, ${found.frontier.length} gradings from ${words(nearest)} to ${words(even)}`;
 }
 
 /** What the editor computes at every key: the draft, its faults and questions, and its measurements. */

@@ -1,4 +1,4 @@
-import { gradePattern, parseGradeRequest } from "@/engine/grading";
+import { gradeFrontier, gradePattern, parseGradeRequest } from "@/engine/grading";
 import { highsSolver } from "@/solver/highs-solver";
 import type { Verb } from "../verb";
 
@@ -8,10 +8,12 @@ export const gradeVerb: Verb = {
   run: async (value) => {
     const parsed = parseGradeRequest(value);
     if (!parsed.ok) return parsed;
-    const graded = gradePattern(parsed.document, await highsSolver());
+    const solver = await highsSolver();
+    const { pattern, frontier } = parsed.document;
+    const graded = frontier ? gradeFrontier(pattern, solver) : gradePattern(parsed.document, solver);
     if (graded.status === "faults") return { ok: false, faults: graded.faults };
     if (graded.status === "infeasible") return { ok: true, output: graded, hasNoAnswer: true };
-    const { grading, measurements, objective, status, bound } = graded;
-    return { ok: true, output: { grading, measurements, objective, status, ...(bound ? { bound } : {}) } };
+    const { status, bound, ...answer } = graded;
+    return { ok: true, output: { ...answer, status, ...(bound ? { bound } : {}) } };
   },
 };

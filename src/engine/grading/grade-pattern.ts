@@ -49,7 +49,7 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
     const solved = solveCounts({ pattern, group, near, slack, solver });
     if (solved.status === "infeasible") return solved;
     if (solved.status === "unproven") {
-      faults.push({ path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${solved.message}.` });
+      faults.push(unsolvedFault(pattern, group, solved.message));
       continue;
     }
     if (solved.status === "limit") limits.push(solved.limit);
@@ -67,7 +67,16 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
   };
 }
 
-function existingCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
+/** Counts of which neither a grading was found nor proved that there is none. */
+export function unsolvedFault(pattern: PatternDocument, group: CountGroup, message: string): Fault {
+  return { path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${message}.` };
+}
+
+/** The numbers of a group without a target: locked ones, and those of the grading. */
+export function existingCounts(
+  pattern: PatternDocument,
+  { counts }: CountGroup,
+): { grading: Grading; faults: Fault[] } {
   const faults: Fault[] = [];
   const kept = counts.map((id) => {
     const index = pattern.counts.findIndex((count) => count.id === id);
@@ -89,6 +98,7 @@ function namesOf(pattern: PatternDocument, { counts }: CountGroup): string {
   return pattern.counts.flatMap(({ id, label }) => (counts.includes(id) ? [`“${label}”`] : [])).join(", ");
 }
 
-function inPatternOrder(pattern: PatternDocument, grading: Grading): Grading {
+/** A grading with the counts in the pattern's order. */
+export function inPatternOrder(pattern: PatternDocument, grading: Grading): Grading {
   return Object.fromEntries(pattern.counts.map(({ id }) => [id, ownValue(grading, id) ?? {}]));
 }

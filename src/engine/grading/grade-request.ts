@@ -16,20 +16,26 @@ export interface GradeRequest {
   readonly pattern: PatternDocument;
   readonly slack?: number;
   readonly near?: Grading;
+  /** All best trade-offs instead of one grading; without slack and tested grading. */
+  readonly frontier?: true;
 }
 
 const requestSchema = z.strictObject({
   pattern: patternSchema,
   slack: z.number().min(0, { error: "must be 0 or more." }).max(1, { error: "must be at most 1." }).optional(),
   near: patternSchema.shape.grading,
+  frontier: z.literal(true, { error: "must be true, or left out." }).optional(),
 });
 
 /** Reads the input of `grade`: a pattern, or a pattern with slack and a tested grading. @param value parsed JSON of any shape. */
 export function parseGradeRequest(value: unknown): Parsed<GradeRequest> {
   if (typeof value === "object" && value !== null && "pattern" in value)
-    return parseWith(requestSchema, value, ({ pattern, near }) => [
+    return parseWith(requestSchema, value, ({ pattern, slack, near, frontier }) => [
       ...patternFaults(pattern, ["pattern"]),
       ...nearFaults(pattern, near),
+      ...(frontier && (slack !== undefined || near !== undefined)
+        ? [{ path: "frontier", says: "takes neither “slack” nor “near”." }]
+        : []),
     ]);
   const parsed = parsePattern(value);
   return parsed.ok ? { ok: true, document: { pattern: parsed.document } } : parsed;

@@ -30,6 +30,8 @@ export interface GroupRequest {
   readonly near?: Grading;
   /** Deviation without cost, in tolerances. */
   readonly slack: number;
+  /** Unevenness that must not be exceeded; for the integer program alone. */
+  readonly maxUnevenness?: number;
 }
 
 /** Later stages may exceed the optimum of an earlier one by this much, because sums of doubles depend on their order. */
@@ -68,6 +70,19 @@ export function costOf({ rows, tolerance }: Stage, values: readonly number[]): n
   return rows.reduce((cost, { sum, right }) => {
     return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - tolerance);
   }, 0);
+}
+
+/** What a grading of the group costs in each stage. */
+export function costsOfGrading(request: GroupRequest, grading: Grading): Readonly<Record<StageName, number>> {
+  const { pattern, counts } = request;
+  const { numberOf, total } = countVariables(pattern, counts);
+  const values = new Array<number>(total).fill(0);
+  for (const { id } of counts)
+    for (const [index, size] of pattern.sizes.entries())
+      values[numberOf(id, index)] = ownValue(ownValue(grading, id), size.id) ?? Number.NaN;
+  const costs = { beyond: 0, deviation: 0, near: 0, unevenness: 0, sum: 0 };
+  for (const stage of gradingStages(request)) costs[stage.name] = costOf(stage, values);
+  return costs;
 }
 
 /** Constraints that keep every row within a tolerance of its right-hand side. */

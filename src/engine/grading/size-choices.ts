@@ -23,7 +23,7 @@ export interface Choice {
   readonly sum: number;
 }
 
-/** Above this limit the solver is as fast. */
+/** For one grading: above this limit the solver is as fast. */
 const MAX_CHOICES = 1000;
 const FIRST_WIDTH = 0.25;
 const MAX_WIDTH = 64;
@@ -31,18 +31,21 @@ const MAX_WIDTH = 64;
 /** The choices of a size with the smallest excess over tolerance. */
 export interface SizeChoices {
   readonly minDeviation: number;
+  /** By how much the deviation of a choice can exceed the minimum at all. */
+  readonly maxExcess: number;
   /** Those whose deviation exceeds the minimum by at most `excess`; null if there are too many. */
   readonly within: (excess: number) => readonly Choice[] | null;
 }
 
 /** Feasible numbers of a group of counts in one size. @returns null if there are none, or too many. */
-export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | null {
-  const choicesWithin = chooser({ ...request, pattern: { ...request.pattern, sizes: [size] } });
+export function sizeChoices(request: GroupRequest, size: Size, maxChoices = MAX_CHOICES): SizeChoices | null {
+  const choicesWithin = chooser({ ...request, pattern: { ...request.pattern, sizes: [size] } }, maxChoices);
   const best = bestChoice(choicesWithin, request.slack);
   if (best === null) return null;
   const { beyond, deviation } = best;
   return {
     minDeviation: deviation,
+    maxExcess: request.measurements.length + beyond - deviation,
     within: (excess) => {
       const maxDeviation = deviation + excess;
       const choices = choicesWithin(maxRowDeviation({ beyond, deviation: maxDeviation }, request.slack));
@@ -54,7 +57,7 @@ export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | nu
 /** All choices of a pattern with one size whose deviations are all within `width` tolerances; null if there are too many. */
 type Chooser = (width: number) => Choice[] | null;
 
-function chooser(request: GroupRequest): Chooser {
+function chooser(request: GroupRequest, maxPoints: number): Chooser {
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
   const rules = gradingRules(pattern, counts, variables).flatMap(({ constraints }) => constraints);
@@ -65,7 +68,7 @@ function chooser(request: GroupRequest): Chooser {
     const points = integerPoints({
       variables: variables.total,
       constraints: [...rules, ...rows],
-      maxPoints: MAX_CHOICES,
+      maxPoints,
     });
     return points?.map((point) => choiceAt(point, stages, counts.length)) ?? null;
   };

@@ -10,6 +10,7 @@ import {
   STAGE_TOLERANCE,
   rowsWithin,
   type GroupRequest,
+  type Stage,
   type StageName,
 } from "./grading-stages";
 
@@ -39,10 +40,13 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
   const variables = countVariables(pattern, counts);
   const rules = gradingRules(pattern, counts, variables);
   const gradingOf = (values: readonly number[]) => gradingAt(request, values);
-  let whole = new Array<boolean>(variables.total).fill(true);
-  let constraints: Constraint[] = rules.flatMap((rule) => rule.constraints);
+  const stages = gradingStages(request);
+  let { whole, constraints } = capped(request, stages, {
+    whole: new Array<boolean>(variables.total).fill(true),
+    constraints: rules.flatMap((rule) => rule.constraints),
+  });
   let best: readonly number[] | null = null;
-  for (const stage of gradingStages(request)) {
+  for (const stage of stages) {
     if (best === null || costOf(stage, best) > STAGE_TOLERANCE) {
       const excess = excessSum(stage, whole.length);
       const extended = [...whole, ...stage.rows.map(() => stage.isWhole)];
@@ -53,7 +57,10 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
       };
       const solution = solveIntegerProgram(program, solver);
       if (solution.status === "infeasible" && best === null)
-        return { status: "infeasible", clash: findClash(rules, { whole, solver }) };
+        return {
+          status: "infeasible",
+          clash: request.maxUnevenness === undefined ? findClash(rules, { whole, solver }) : [],
+        };
       if (solution.status !== "optimal") {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
@@ -75,4 +82,20 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
     constraints = [...constraints, ...rowsWithin(stage, stage.tolerance + STAGE_TOLERANCE)];
   }
   return { status: "optimal", grading: gradingOf(best ?? []) };
+}
+
+interface Program {
+  readonly whole: boolean[];
+  readonly constraints: Constraint[];
+}
+
+/** The program with a limit to unevenness, where one is asked for. */
+function capped({ maxUnevenness }: GroupRequest, stages: readonly Stage[], { whole, constraints }: Program): Program {
+  const stage = stages.find(({ name }) => name === "unevenness");
+  if (maxUnevenness === undefined || stage === undefined) return { whole, constraints };
+  const excess = excessSum(stage, whole.length);
+  return {
+    whole: [...whole, ...stage.rows.map(() => stage.isWhole)],
+    constraints: [...constraints, ...excess.constraints, { sum: excess.sum, relation: "<=", right: maxUnevenness }],
+  };
 }

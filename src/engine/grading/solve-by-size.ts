@@ -66,6 +66,11 @@ function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading 
   const nearest = cheapestPaths(paths, ({ near }) => near);
   const path = nearest && smoothestPath(nearest.paths);
   if (path === null) return null;
+  return gradingOfPath(request, path);
+}
+
+/** The grading of a choice a size; null if it breaks a rule, against all reckoning. */
+export function gradingOfPath(request: GroupRequest, path: readonly Choice[]): Grading | null {
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
   const values = new Array<number>(variables.total).fill(0);
