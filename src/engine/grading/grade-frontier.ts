@@ -8,7 +8,7 @@ import { groupFrontier, type GroupTradeOff } from "./group-frontier";
 import type { Limit } from "./solve-by-program";
 
 /** A grading that no other beats in both: none that is as close to the targets is more even, and none as even is closer. */
-export interface GradingTradeOff {
+interface GradingTradeOff {
   /** Σ |deviation| of what is solved for, in tolerances. */
   readonly deviation: number;
   /** Σ of the absolute second differences of all counts, in stitches and rows. */

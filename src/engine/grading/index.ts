@@ -2,7 +2,7 @@ export { countGroups, solvedCounts } from "./count-groups";
 export type { Clash } from "./find-clash";
 export { gradeChoices, type ChoicesRequest, type GradeChoices, type GradingChoice } from "./grade-choices";
 export { clashSchema, gradeChoicesSchema } from "./grade-choices-schema";
-export { gradeFrontier, type FrontierOutcome, type GradingTradeOff } from "./grade-frontier";
+export { gradeFrontier, type FrontierOutcome } from "./grade-frontier";
 export { gradePattern, type GradeOutcome } from "./grade-pattern";
 export { parseGradeRequest, type GradeRequest } from "./grade-request";
 export { gradedMeasurements, gradingObjective, type GradingObjective } from "./graded-measurements";
