@@ -79,23 +79,27 @@ export interface ToLearn {
 }
 
 /**
- * Variances of a group's cells once something is learnt of its own or another group's.
+ * Variances of any group's cells once something is learnt of its own or another group's.
  *
- * @returns in the cells' order; today's where the numbers to learn are linearly dependent in double precision.
+ * @returns by group, in the cells' order; today's where the numbers to learn are linearly dependent in double precision.
  */
-export function variancesOnceLearnt(joint: JointCells, group: number, toLearn: ToLearn): Float64Array {
-  const { mean, covariance } = joint.groups[group] ?? { mean: new Float64Array(), covariance: new Float64Array() };
-  const cells = mean.length;
+export function variancesOnceLearnt(joint: JointCells, toLearn: ToLearn): (group: number) => Float64Array {
   const numbers = Math.round(Math.sqrt(toLearn.covariance.length));
-  const variances = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
-  const factor = cholesky({ rows: numbers, columns: numbers, values: toLearn.covariance });
-  if (factor === null) return variances;
   const others = toLearn.loads.length / numbers;
-  const withNumbers = rowProducts(transposed(toLearn.loads, numbers), joint.covariance(group, toLearn.group), others);
-  solveLower(factor, withNumbers, cells);
-  for (let k = 0; k < numbers; k += 1) {
-    for (let cell = 0; cell < cells; cell += 1)
-      variances[cell] = at(variances, cell) - at(withNumbers, k * cells + cell) ** 2;
-  }
-  return variances.map((variance) => Math.max(0, variance));
+  const factor = cholesky({ rows: numbers, columns: numbers, values: toLearn.covariance });
+  // Of the numbers, made independent with variance 1.
+  const loads = transposed(toLearn.loads, numbers);
+  if (factor !== null) solveLower(factor, loads, others);
+  return (group) => {
+    const { mean, covariance } = joint.groups[group] ?? { mean: new Float64Array(), covariance: new Float64Array() };
+    const cells = mean.length;
+    const variances = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
+    if (factor === null) return variances;
+    const withNumbers = rowProducts(loads, joint.covariance(group, toLearn.group), others);
+    for (let k = 0; k < numbers; k += 1) {
+      for (let cell = 0; cell < cells; cell += 1)
+        variances[cell] = at(variances, cell) - at(withNumbers, k * cells + cell) ** 2;
+    }
+    return variances.map((variance) => Math.max(0, variance));
+  };
 }

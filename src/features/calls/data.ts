@@ -147,7 +147,10 @@ async function assembleCall(
     ownErrors: instructionErrors,
   });
   const learned = await learnedBy(access, connection);
-  const also = { ...(calls.length === 0 ? {} : { calls }), ...(learned.isUsed ? await taught(learned, access, connection) : {}) };
+  const also = {
+    ...(calls.length === 0 ? {} : { calls }),
+    ...(learned.isUsed ? await taught(learned, access, connection) : {}),
+  };
   const isMore = Object.keys(also).length > 0;
   const document: CallDocument = isMore ? { ...own.document, format: CALL_FORMAT_2, ...also } : own.document;
   return { revisionId, document, leftOut: [...own.leftOut, ...unread] };

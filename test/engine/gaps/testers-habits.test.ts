@@ -89,7 +89,9 @@ describe("a call in which a tester is known", () => {
     const record = { ...NOTHING, across: { offset: 0.05, weight: 1e7 } };
     const known = driftOf({ ...call, format: "sizewright/call@2", records: { [FIRST]: record } });
     const unknown = driftOf(call);
-    expect(Math.abs((known?.driftAcross ?? 0) - 0.05)).toBeLessThan(Math.abs((unknown?.driftAcross ?? 0) - 0.05) + 0.01);
+    expect(Math.abs((known?.driftAcross ?? 0) - 0.05)).toBeLessThan(
+      Math.abs((unknown?.driftAcross ?? 0) - 0.05) + 0.01,
+    );
   });
 
   it("lets cells follow a careful tape more than a careless one", () => {

@@ -77,7 +77,7 @@ function readingsOfTester(
     const row = all.gaps.findLastIndex(({ measurement }) => measurement === cell);
     if (!isOpen || row < 0) return [];
     const toLearn = { group: size, ...toTake(readingToTake(all, row, fit.sds)) };
-    const left = variancesOnceLearnt(known.joint, size, toLearn)[cell] ?? fitVariance;
+    const left = variancesOnceLearnt(known.joint, toLearn)(size)[cell] ?? fitVariance;
     const question = {
       action: row < all.taken ? ("measure-again" as const) : ("measure" as const),
       tester: tester.id,

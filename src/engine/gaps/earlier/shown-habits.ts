@@ -86,8 +86,7 @@ function shownDrift(
   let along = 0;
   for (let i = 0; i < count; i += 1) {
     along += at(weights, i) * at(right, i);
-    for (let j = 0; j < count; j += 1)
-      information += at(weights, i) * at(precision, i * count + j) * at(weights, j);
+    for (let j = 0; j < count; j += 1) information += at(weights, i) * at(precision, i * count + j) * at(weights, j);
   }
   const left = Math.max(0, 1 / information - variance);
   const weight = 1 / (left + (1 - OWN_DRIFT_SHARE) * variance);

@@ -65,7 +65,9 @@ async function newlyReported(access: CallAccess): Promise<Reported[]> {
 
 /** Those of them who reported in an earlier test before, and allow that it is used. */
 async function returningTo(earlier: CallAccess, reported: readonly Reported[]): Promise<Returning[]> {
-  const byAccount = new Map(reported.flatMap((tester) => (tester.accountId === null ? [] : [[tester.accountId, tester]])));
+  const byAccount = new Map(
+    reported.flatMap((tester) => (tester.accountId === null ? [] : [[tester.accountId, tester]])),
+  );
   const rows = await database().tester.findMany({
     where: {
       call: callEditScope(earlier),
@@ -104,7 +106,10 @@ async function shownIn(
 /** Consent that was withdrawn meanwhile counts. */
 async function keep(
   access: CallAccess,
-  { reported, rows }: {
+  {
+    reported,
+    rows,
+  }: {
     readonly reported: readonly string[];
     readonly rows: readonly { testerId: string; fromId: string; shown: z.infer<typeof shownHabitsSchema> }[];
   },

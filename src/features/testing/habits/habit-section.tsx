@@ -16,10 +16,10 @@ export function HabitSection({ testerId, designerName, hasAccount, isAllowed, us
   return (
     <Section title="Your next tests">
       <p className="mb-3">
-        If you test for <bdi>{designerName}</bdi> again, your numbers can be read more closely: from this test Sizewright
-        can see how much your measurements scatter, and whether your garment came out wider or longer than your swatch.
-        These few numbers are used in your later tests with this designer and nowhere else. They are stored under your
-        code in that test and are in the file that the designer can download of it.
+        If you test for <bdi>{designerName}</bdi> again, your numbers can be read more closely: from this test
+        Sizewright can see how much your measurements scatter, and whether your garment came out wider or longer than
+        your swatch. These few numbers are used in your later tests with this designer and nowhere else. They are stored
+        under your code in that test and are in the file that the designer can download of it.
       </p>
       {hasAccount ? (
         <>
