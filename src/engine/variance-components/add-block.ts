@@ -96,7 +96,7 @@ function addEffectSlopes(
   { block, information, totals, buffers }: BlockTask,
   { sd, weights, precision }: { sd: number; weights: Float64Array; precision: BlockPrecision },
 ): void {
-  const { moved, pairs } = buffers;
+  const { moved } = buffers;
   const { count } = precision;
   timesPrecision(precision, weights, moved);
   const along = dot(moved, block.values, count);
@@ -105,11 +105,18 @@ function addEffectSlopes(
   scatter(information.rightSlopes[sd], block.cells, moved, -along);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
+  const { cells } = block;
+  const size = information.cells;
   for (let i = 0; i < count; i += 1) {
-    const weight = -at(moved, i);
-    for (let j = 0; j <= i; j += 1) pairs[i * count + j] = weight * at(moved, j);
+    const row = indexAt(cells, i);
+    const weight = at(moved, i);
+    for (let j = 0; j <= i; j += 1) {
+      const column = indexAt(cells, j);
+      const index = column > row ? column * size + row : row * size + column;
+      const value = weight * at(moved, j);
+      slopes[index] = at(slopes, index) - (column === row && j < i ? 2 * value : value);
+    }
   }
-  scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
 /**

@@ -57,6 +57,20 @@ export function filled({ own, shared }: LowRank): Float64Array {
   return values;
 }
 
+/** matrix·(diag(own) − sharedᵀ·shared), both square. */
+export function timesLowRank(matrix: Float64Array, { own, shared }: LowRank): Float64Array {
+  const size = own.length;
+  const along = rowProducts(matrix, shared, size);
+  const product = rowProducts(along, transposed(shared, size), shared.length / size);
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j < size; j += 1) {
+      const index = i * size + j;
+      product[index] = at(matrix, index) * at(own, j) - at(product, index);
+    }
+  }
+  return product;
+}
+
 /** tr(PGP) of a symmetric G, without the products of whole matrices. */
 export function squareTrace({ own, shared }: LowRank, symmetric: Float64Array): number {
   const size = own.length;

@@ -1,6 +1,14 @@
-import { at, indexAt, inverseFromFactor, mirrorLower, rowProducts, symmetricRowProducts } from "../linear-algebra";
+import {
+  at,
+  indexAt,
+  inverseFromFactor,
+  mirrorLower,
+  rowProducts,
+  symmetricRowProducts,
+  transposed,
+} from "../linear-algebra";
 import { rowTimes } from "./cell-rows";
-import { squareTrace } from "./low-rank";
+import { squareTrace, timesLowRank } from "./low-rank";
 import type { SolvedGroup, SurfaceSolution } from "./solve-surface";
 import type { CellRows } from "./variance-model";
 
@@ -69,9 +77,11 @@ function groupPosterior(solution: SurfaceSolution, { group, shared, covariances 
   for (let i = 0; i < cells; i += 1) ownVariance += cellVariance * (1 - cellVariance * at(precision, i * cells + i));
   let covariance: Float64Array = new Float64Array();
   if (covariances) {
-    const projected = rowProducts(precision, sharedPart, cells);
+    const timesPrecision = (symmetric: Float64Array) =>
+      group.lowRank === null ? rowProducts(symmetric, precision, cells) : timesLowRank(symmetric, group.lowRank);
+    const projected = timesPrecision(sharedPart);
     ownVariance += cellVariance ** 2 * sumOfProducts(projected, precision);
-    covariance = cellCovariance({ precision, sharedPart, projected, cellVariance, cells });
+    covariance = cellCovariance({ precision, sharedPart, projected, cellVariance, cells, timesPrecision });
   } else if (group.lowRank === null) {
     const square = symmetricRowProducts(precision, precision, { columns: cells });
     ownVariance += cellVariance ** 2 * sumOfProducts(square, sharedPart);
@@ -111,23 +121,22 @@ function sharedPartOfCells(rows: CellRows, shared: Float64Array, size: number): 
   return brought;
 }
 
-/** @param given P, G and P·G. */
+/** c(I − cP) + (I − cP)G(I − cP). @param given P, G, G·P, and what multiplies a matrix by P. */
 function cellCovariance(given: {
   readonly precision: Float64Array;
   readonly sharedPart: Float64Array;
   readonly projected: Float64Array;
   readonly cellVariance: number;
   readonly cells: number;
+  readonly timesPrecision: (matrix: Float64Array) => Float64Array;
 }): Float64Array {
-  const { precision, sharedPart, projected, cellVariance, cells } = given;
-  const kept = new Float64Array(cells * cells);
-  const unmoved = new Float64Array(cells * cells);
-  for (let k = 0; k < kept.length; k += 1) {
-    kept[k] = at(sharedPart, k) - cellVariance * at(projected, k);
-    unmoved[k] = -cellVariance * at(precision, k);
-  }
-  for (let i = 0; i < cells; i += 1) unmoved[i * cells + i] = at(unmoved, i * cells + i) + 1;
-  const covariance = symmetricRowProducts(kept, unmoved, { columns: cells });
-  for (let k = 0; k < covariance.length; k += 1) covariance[k] = at(covariance, k) + cellVariance * at(unmoved, k);
+  const { precision, sharedPart, projected, cellVariance, cells, timesPrecision } = given;
+  // (I − cP)G, whose rows are the columns of G(I − cP).
+  const kept = transposed(projected, cells);
+  for (let k = 0; k < kept.length; k += 1) kept[k] = at(sharedPart, k) - cellVariance * at(kept, k);
+  const covariance = timesPrecision(kept);
+  for (let k = 0; k < kept.length; k += 1)
+    covariance[k] = at(kept, k) - cellVariance * (at(covariance, k) + cellVariance * at(precision, k));
+  for (let i = 0; i < cells; i += 1) covariance[i * cells + i] = at(covariance, i * cells + i) + cellVariance;
   return covariance;
 }
