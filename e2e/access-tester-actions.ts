@@ -52,6 +52,10 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, pattern_page: "yes" } }),
     answers: TESTS,
   },
+  "testing/habits/habit-actions.ts saveHabitConsent": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, allows: "yes" } }),
+    answers: TESTS,
+  },
   "testing/photos/photo-actions.ts markTakenDown": {
     sends: ({ callId, withdrawalId }) => ({ form: { callId, withdrawalId } }),
     answers: EDITS,

@@ -6,6 +6,8 @@ interface EarlierScenario {
   readonly name: string;
   readonly design: Design;
   readonly betweenSd: number;
+  /** Testers who have tested before, with habits of their own. */
+  readonly returning?: boolean;
   /** Least share of what being told the call's own spreads gains; null where not even being told the designer's reaches it. */
   readonly leastShare: number | null;
 }
@@ -16,6 +18,14 @@ const SCENARIOS: readonly EarlierScenario[] = [
   { name: "calls within 15 %, fifth has 1–2, two empty", design: SPARSE, betweenSd: 0.15, leastShare: 0.6 },
   { name: "calls within 30 %, fifth has 2–4 a size", design: "2–4 a size", betweenSd: 0.3, leastShare: null },
   { name: "calls within 30 %, fifth has 1–2, two empty", design: SPARSE, betweenSd: 0.3, leastShare: null },
+  {
+    ...{ name: "calls within 15 %, most testers test again, 2–4 a size", design: "2–4 a size", betweenSd: 0.15 },
+    ...{ returning: true, leastShare: null },
+  },
+  {
+    ...{ name: "calls within 15 %, most testers test again, 1–2, two empty", design: SPARSE, betweenSd: 0.15 },
+    ...{ returning: true, leastShare: null },
+  },
 ];
 
 interface Quantity {
@@ -86,7 +96,8 @@ function gainLines(calls: readonly Fifth[], quantity: Quantity, { leastShare }: 
   return [
     ...valueLines(calls, quantity),
     `    share of the gain      ${shareText(calls, share("earlier calls"))}${bar}`,
-    `    told the designer’s    ${shareText(calls, share("told the designer’s"))}   the most that earlier calls can teach`,
+    `    and testers’ records   ${shareText(calls, share("and testers’ records"))}`,
+    `    told the designer’s    ${shareText(calls, share("told the designer’s"))}   the most that earlier calls can teach of spreads`,
   ];
 }
 

@@ -1,4 +1,4 @@
-import { gaps, learnFromCalls, type Cell } from "./gaps";
+import { gaps, learnFromCalls, shownHabits, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
 import { gradedCounts, ownValue, type CallDocument, type EarlierCall, type PatternDocument } from "./pattern";
@@ -9,6 +9,7 @@ import { expectations, reviseCall, type InstructionError, type ReviseRequest } f
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "learn"; readonly calls: readonly EarlierCall[] }
+  | { readonly kind: "habits"; readonly call: EarlierCall; readonly testers: readonly string[] }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
   | {
       readonly kind: "expect";
@@ -18,13 +19,15 @@ export type EngineTask =
     }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
-/** Runs a task and prints its result as JSON, an analysis as `printResults`; of earlier calls what they teach, or null; for a revision also the gaps of the same reports against it. */
+/** Runs a task and prints its result as JSON, an analysis as `printResults`; of earlier calls what they teach, or null, and what one shows of testers as pairs of id and habits; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "analyse":
       return printResults(analyseCall(task.call));
     case "learn":
       return JSON.stringify(learnFromCalls(task.calls.map((call) => withoutUnusable(call).usable)));
+    case "habits":
+      return JSON.stringify([...shownHabits(withoutUnusable(task.call).usable, new Set(task.testers))]);
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
     case "expect": {

@@ -81,7 +81,7 @@ describe("what earlier tests teach", { timeout: 60_000 }, () => {
     await reported(designer, 1);
     await report(later, reader("t2", { bust: 99 }));
     await workOff();
-    expect(await learnedBy(later)).toEqual({ prior, isUsed: true, isFrozen: true });
+    expect(await learnedBy(later)).toEqual({ prior, isUsed: true, knownTesters: 0, isFrozen: true });
     expect((await callSnapshot(later)).document.prior).toEqual(prior);
     await expect(
       database().call.update({ where: { id: later.callId }, data: { priorAt: new Date() } }),
@@ -97,7 +97,7 @@ describe("what earlier tests teach", { timeout: 60_000 }, () => {
     await database().pattern.update({ where: { id: demo.pattern.patternId }, data: { isDemo: true } });
     const first = await reported(designer, 1);
     await workOff();
-    expect(await learnedBy(first)).toEqual({ prior: null, isUsed: true, isFrozen: true });
+    expect(await learnedBy(first)).toEqual({ prior: null, isUsed: true, knownTesters: 0, isFrozen: true });
     expect(await callDocument(first)).not.toHaveProperty("prior");
     // A second test of the same pattern: the pattern's errors are the same ones.
     const { callId } = await startNextCall(first, { title: "Again", typed: {}, idempotencyKey: randomUUID() });
@@ -178,6 +178,6 @@ describe("what earlier tests teach", { timeout: 60_000 }, () => {
     const again = await storeCall(designer, { call: without, title: "Brought in without" });
     await workOff();
     const broughtInWithout = await callAccess(designer, again.callId, "owner");
-    expect(await learnedBy(broughtInWithout)).toEqual({ prior: null, isUsed: true, isFrozen: true });
+    expect(await learnedBy(broughtInWithout)).toEqual({ prior: null, isUsed: true, knownTesters: 0, isFrozen: true });
   });
 });

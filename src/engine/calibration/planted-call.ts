@@ -7,6 +7,7 @@ import {
   drawTruth,
   simulateCall,
   type GarmentLength,
+  type Person,
   type SimulatedCall,
   type TesterHabits,
   type PatternSds,
@@ -67,6 +68,7 @@ const LOG_SD = 0.5;
  * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
  * @param spreads those of the call; drawn where left out.
+ * @param people who its testers are, in their order; people like all others where left out.
  * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
  * @see docs/method.md#simulation.
  */
@@ -77,6 +79,7 @@ export function plantedCall(given: {
   readonly entryErrorShare: number;
   readonly trouble?: Trouble;
   readonly spreads?: PlantedSpreads;
+  readonly people?: readonly Person[];
   readonly seed: number;
 }): PlantedCall {
   const { pattern, design, fault, entryErrorShare, trouble = "none", seed } = given;
@@ -108,6 +111,7 @@ export function plantedCall(given: {
       ...HABITS_IN_TROUBLE[trouble],
       yarnRatio: 4.6,
     },
+    people: given.people,
     seed: seed + 1,
   };
   const simulated = simulateCall(choices);

@@ -32,6 +32,8 @@ export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export type { Carrier } from "./gaps-output";
 export { learnFromCalls } from "./earlier/learn-from-calls";
+export { shownHabits } from "./earlier/shown-habits";
+export { testerRecord } from "./earlier/tester-record";
 export { priorFromCalls } from "./earlier/prior-from-calls";
 export type { ShownSpread, ShownSpreads } from "./earlier/shown-spreads";
 export { isSettled } from "./verdict";

@@ -57,6 +57,7 @@ function power(
   const groups = perTester.map((precision) => ({
     cells,
     precision: precision.map((value) => testers * value),
+    lowRank: null,
     right: new Float64Array(cells),
     precisionSlopes: none,
     rightSlopes: none,

@@ -4,6 +4,8 @@ import { at } from "./matrix";
 export interface WeightedRows {
   readonly from: Float64Array;
   readonly columns: number;
+  /** How many numbers of each row, from its start; the others are not touched. */
+  readonly width: number;
   readonly first: number;
   readonly end: number;
   readonly weights: Float64Array;
@@ -20,7 +22,7 @@ export interface WeightedRows {
  * sums are identical to the last bit. Rows with weight 0 are skipped.
  */
 export function addRows(into: Float64Array, target: number, rows: WeightedRows): void {
-  const { from, columns, first, end, weights, start, stride, sign } = rows;
+  const { from, columns, width, first, end, weights, start, stride, sign } = rows;
   let k = first;
   for (; k + 4 <= end; k += 4) {
     const weight = start + k * stride;
@@ -30,7 +32,7 @@ export function addRows(into: Float64Array, target: number, rows: WeightedRows):
     const d = sign * at(weights, weight + 3 * stride);
     if (a === 0 && b === 0 && c === 0 && d === 0) continue;
     const row = k * columns;
-    for (let j = 0; j < columns; j += 1) {
+    for (let j = 0; j < width; j += 1) {
       let value = at(into, target + j) + a * at(from, row + j);
       value += b * at(from, row + columns + j);
       value += c * at(from, row + 2 * columns + j);
@@ -40,6 +42,6 @@ export function addRows(into: Float64Array, target: number, rows: WeightedRows):
   for (; k < end; k += 1) {
     const a = sign * at(weights, start + k * stride);
     if (a === 0) continue;
-    for (let j = 0; j < columns; j += 1) into[target + j] = at(into, target + j) + a * at(from, k * columns + j);
+    for (let j = 0; j < width; j += 1) into[target + j] = at(into, target + j) + a * at(from, k * columns + j);
   }
 }

@@ -13,6 +13,7 @@ export function solveLower(factor: Matrix, right: Float64Array, columns = 1): vo
     addRows(right, row * columns, {
       from: right,
       columns,
+      width: columns,
       first: 0,
       end: row,
       weights: factor.values,
@@ -37,6 +38,7 @@ export function solveUpper(factor: Matrix, right: Float64Array, columns = 1): vo
     addRows(right, row * columns, {
       from: right,
       columns,
+      width: columns,
       first: row + 1,
       end: size,
       weights: factor.values,

@@ -7,6 +7,7 @@ export function squareProduct(left: Float64Array, right: Float64Array, size: num
     addRows(result, row * size, {
       from: right,
       columns: size,
+      width: size,
       first: 0,
       end: size,
       weights: left,

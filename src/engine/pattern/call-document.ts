@@ -124,6 +124,25 @@ export const callPriorSchema = z.strictObject({
   }),
 });
 
+const MAX_RECORD_TESTS = 1000;
+const offsetSchema = z.strictObject({ offset: z.number().min(-1).max(1), weight: notNegativeSchema.max(1e8) });
+
+/** What tests show of a tester's tape and of their garments, kept with their consent. */
+const habitsShape = {
+  /** Natural logarithm of how many times as far their readings lie apart as others' do, and one over its variance. */
+  tape: z.strictObject({ logRatio: z.number().min(-5).max(5), weight: notNegativeSchema.max(1e8) }),
+  /** How far their garments' fabric comes out from their swatches', as a fraction, and one over its variance. */
+  across: offsetSchema,
+  along: offsetSchema,
+};
+
+/** What one of their tests showed. */
+export const shownHabitsSchema = z.strictObject(habitsShape);
+const testerRecordSchema = z.strictObject({
+  tests: positiveWholeSchema.max(MAX_RECORD_TESTS),
+  ...habitsShape,
+});
+
 /** A call without those before it. */
 const earlierCallSchema = z.strictObject({
   format: z.enum([CALL_FORMAT, CALL_FORMAT_2]),
@@ -140,9 +159,14 @@ export const callSchema = earlierCallSchema.extend({
     .max(MAX_EARLIER_CALLS, { error: `must hold at most ${MAX_EARLIER_CALLS} earlier calls.` })
     .optional(),
   prior: callPriorSchema.optional(),
+  /** By tester. */
+  records: byId(testerRecordSchema).optional(),
 });
 
 export type CallPrior = DeepReadonly<z.infer<typeof callPriorSchema>>;
+/** What one test shows of a tester's habits, each with one over its variance. */
+export type ShownHabits = DeepReadonly<z.infer<typeof shownHabitsSchema>>;
+export type TesterRecord = DeepReadonly<z.infer<typeof testerRecordSchema>>;
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
 export type EarlierCall = DeepReadonly<z.infer<typeof earlierCallSchema>>;
 export type Tester = CallDocument["testers"][number];

@@ -21,8 +21,12 @@ export function callFaults(call: CallDocument): Fault[] {
 }
 
 /** The same for the calls whose reports count too, and for what was learned from others. */
-export function earlierCallsFaults({ format, calls = [], prior }: CallDocument): Fault[] {
-  const later = [...(calls.length > 0 ? ["calls"] : []), ...(prior === undefined ? [] : ["prior"])];
+export function earlierCallsFaults({ format, calls = [], prior, records }: CallDocument): Fault[] {
+  const later = [
+    ...(calls.length > 0 ? ["calls"] : []),
+    ...(prior === undefined ? [] : ["prior"]),
+    ...(records === undefined ? [] : ["records"]),
+  ];
   if (later.length > 0 && format === CALL_FORMAT)
     return later.map((path) => ({ path, says: `belongs to “${CALL_FORMAT_2}”.` }));
   return calls.flatMap((call, index) =>

@@ -26,6 +26,7 @@ export {
   callSchema,
   MAX_TESTERS,
   readingDecisionSchema,
+  shownHabitsSchema,
   testerSchema,
   type CallDocument,
   type CallPrior,
@@ -35,8 +36,10 @@ export {
   type Places,
   type Reading,
   type ReadingDecision,
+  type ShownHabits,
   type Swatch,
   type Tester,
+  type TesterRecord,
 } from "./call-document";
 export { APPLICANTS_FORMAT, applicantsSchema, type ApplicantsDocument } from "./applicants-document";
 export {

@@ -1,6 +1,6 @@
 export { simulateCall, type SimulatedCall, type SimulationChoices } from "./simulate-call";
 export { readAgain } from "./read-again";
-export type { GarmentLength, PlantedEntryError, PlantedMistake, TesterHabits } from "./simulate-tester";
+export type { GarmentLength, Person, PlantedEntryError, PlantedMistake, TesterHabits } from "./simulate-tester";
 export type { BlockingHabits } from "./draw-blocking";
 export { drawTruth, type PatternSds } from "./draw-truth";
 export { crochetedCardigan } from "./garments/crocheted-cardigan";

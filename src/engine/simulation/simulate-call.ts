@@ -3,6 +3,7 @@ import { seededRandom } from "../seeded-random";
 import {
   simulateTester,
   type GarmentLength,
+  type Person,
   type PlantedEntryError,
   type PlantedMistake,
   type TesterHabits,
@@ -19,6 +20,8 @@ export interface SimulationChoices {
   readonly testers: Readonly<Record<string, number>>;
   readonly places: Places;
   readonly habits: TesterHabits;
+  /** Who the testers are, in the order in which they are made; people like all others where left out. */
+  readonly people?: readonly Person[];
   readonly seed: number;
 }
 
@@ -47,7 +50,8 @@ export function simulateCall(choices: SimulationChoices): SimulatedCall {
   const lengths: GarmentLength[] = [];
   for (const { id: size } of choices.pattern.sizes) {
     for (let made = 0; made < (choices.testers[size] ?? 0); made += 1) {
-      const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}` }, random);
+      const person = choices.people?.[testers.length];
+      const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}`, person }, random);
       testers.push(simulated.tester);
       entryErrors.push(...simulated.entryErrors);
       mistakes.push(...simulated.mistakes);

@@ -47,6 +47,17 @@ export interface TesterHabits extends BlockingHabits {
   readonly yarnSpread?: number;
 }
 
+/** What is a person's own in all garments of theirs. */
+export interface Person {
+  /** The part of their garments' drifts that is always there, as fractions. */
+  readonly across: number;
+  readonly along: number;
+  /** Sd of their readings, times that of the call. */
+  readonly readingFactor: number;
+  /** Share of the variance of a drift that is made anew with each garment. */
+  readonly newShare: number;
+}
+
 /** A reading that is wrong like no known entry error, with what it would have been. */
 export interface PlantedMistake {
   readonly tester: string;
@@ -76,6 +87,8 @@ interface TesterChoices {
   readonly habits: TesterHabits;
   readonly size: string;
   readonly id: string;
+  /** Who makes it; somebody like all others where left out. */
+  readonly person?: Person;
 }
 
 /** One simulated tester's report, with the published counts, which the tester believes they worked; see `simulateCall`. */
@@ -112,14 +125,16 @@ function drawGauge(stated: Gauge, { gaugeSpread, looseness = 0 }: TesterHabits, 
 }
 
 function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarment, random: SeededRandom) {
-  const { real, habits, size, id } = choices;
+  const { real, habits, size, id, person = NOBODY } = choices;
   const index = indexPattern(real);
   const working: Working = {
     ...patternWorking(index, size),
     gaugeOf: (fabric) => gauges.get(fabric) ?? failOn(fabric),
     growthOf: (fabric) => growths.get(fabric) ?? null,
   };
-  const drift = { across: habits.driftSd * random.normal(), along: habits.driftSd * random.normal() };
+  const newSd = habits.driftSd * Math.sqrt(person.newShare);
+  const drift = { across: person.across + newSd * random.normal(), along: person.along + newSd * random.normal() };
+  const readingSd = habits.readingSd * person.readingFactor;
   const readings: Reading[] = [];
   const entryErrors: PlantedEntryError[] = [];
   const mistakes: PlantedMistake[] = [];
@@ -130,7 +145,7 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
     const { acrossCm, alongCm } = gaugeParts(split);
     const garmentCm =
       split.cm + acrossCm * drift.across + alongCm * drift.along + (choices.cellErrorCm?.(size, measurement.id) ?? 0);
-    const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * drawError(habits, random);
+    const readCm = garmentCm + readingSd * measurement.toleranceCm * drawError(habits, random);
     lengths.push({ tester: id, measurement: measurement.id, garmentCm, readCm });
     const isMissing = random.uniform() < habits.missingReadings;
     const slip = random.uniform() < habits.entryErrorShare ? plausibleError(measurement) : undefined;
@@ -147,6 +162,8 @@ function drawReadings(choices: TesterChoices, { gauges, growths }: BlockedGarmen
   }
   return { readings, entryErrors, mistakes, lengths };
 }
+
+const NOBODY: Person = { across: 0, along: 0, readingFactor: 1, newShare: 1 };
 
 const LEAST_WRONG_TOLERANCES = 2.5;
 const MOST_WRONG_TOLERANCES = 6;

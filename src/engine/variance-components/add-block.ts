@@ -1,6 +1,7 @@
 import { at, indexAt } from "../linear-algebra";
 import { blockPrecision, timesPrecision, type BlockBuffers, type BlockPrecision } from "./block-precision";
 import type { GroupInformation } from "./information";
+import type { LowRank } from "./low-rank";
 import type { Block } from "./variance-model";
 
 interface Totals {
@@ -17,19 +18,24 @@ interface BlockTask {
   readonly information: GroupInformation;
   readonly totals: Totals;
   readonly buffers: BlockBuffers;
+  readonly withSlopes: boolean;
+  /** How many effects the blocks of the group before it have. */
+  readonly firstEffect: number;
 }
 
-/** Adds the information of one block's readings about their cells. Cost: readings² × effects. */
+/** Adds the information of one block's readings about their cells, in lower triangles. Cost: readings² × effects. */
 export function addBlock(task: BlockTask): void {
-  const { block, sds, information, totals, buffers } = task;
+  const { block, information, totals, buffers } = task;
   const precision = blockPrecision(task);
   timesPrecision(precision, block.values, buffers.right);
   totals.readings += block.values.length;
   totals.constant += precision.logDeterminant + dot(block.values, buffers.right, block.values.length);
   addPrecision(task, precision);
+  if (information.lowRank !== null) addLowRank(task, information.lowRank, precision);
   scatter(information.right, block.cells, buffers.right, 1);
+  if (!task.withSlopes) return;
   for (const { sd, weights } of block.effects) if (sd !== null) addEffectSlopes(task, { sd, weights, precision });
-  if (task.residualSd !== null && sds.length > 0) addResidualSlopes(task, { sd: task.residualSd, precision });
+  if (task.residualSd !== null) addResidualSlopes(task, { sd: task.residualSd, precision });
 }
 
 function addPrecision(
@@ -38,17 +44,37 @@ function addPrecision(
 ): void {
   const { pairs } = buffers;
   for (let i = 0; i < count; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let value = i === j ? at(own, i) : 0;
-      for (let offset = 0; offset < effects * count; offset += count)
-        value -= at(shared, offset + i) * at(shared, offset + j);
-      pairs[i * count + j] = value;
+    const row = i * count;
+    pairs.fill(0, row, row + i);
+    pairs[row + i] = at(own, i);
+    for (let offset = 0; offset < effects * count; offset += count) {
+      const weight = at(shared, offset + i);
+      if (weight === 0) continue;
+      for (let j = 0; j <= i; j += 1) pairs[row + j] = at(pairs, row + j) - weight * at(shared, offset + j);
     }
   }
   scatterPairs(information.precision, information.cells, { cells: block.cells, pairs });
 }
 
-/** Adds the values of pairs of readings at their cells, symmetrically for two different readings. */
+function addLowRank(
+  { block: { cells }, firstEffect }: BlockTask,
+  lowRank: LowRank,
+  { count, effects, own, shared }: BlockPrecision,
+): void {
+  scatter(lowRank.own, cells, own, 1);
+  const size = lowRank.own.length;
+  for (let effect = 0; effect < effects; effect += 1) {
+    const row = (firstEffect + effect) * size;
+    for (let i = 0; i < count; i += 1) {
+      const index = row + indexAt(cells, i);
+      lowRank.shared[index] = at(lowRank.shared, index) + at(shared, effect * count + i);
+    }
+  }
+}
+
+/**
+ * Adds the values of pairs of readings at their cells, symmetrically for two different readings, in the lower triangle.
+ */
 function scatterPairs(
   into: Float64Array,
   size: number,
@@ -57,13 +83,12 @@ function scatterPairs(
   const count = cells.length;
   for (let i = 0; i < count; i += 1) {
     const row = indexAt(cells, i);
-    for (let j = 0; j < i; j += 1) {
+    for (let j = 0; j <= i; j += 1) {
       const column = indexAt(cells, j);
       const value = at(pairs, i * count + j);
-      into[row * size + column] = at(into, row * size + column) + value;
-      into[column * size + row] = at(into, column * size + row) + value;
+      const index = column > row ? column * size + row : row * size + column;
+      into[index] = at(into, index) + (column === row && j < i ? 2 * value : value);
     }
-    into[row * size + row] = at(into, row * size + row) + at(pairs, i * count + i);
   }
 }
 
@@ -71,7 +96,7 @@ function addEffectSlopes(
   { block, information, totals, buffers }: BlockTask,
   { sd, weights, precision }: { sd: number; weights: Float64Array; precision: BlockPrecision },
 ): void {
-  const { moved, pairs } = buffers;
+  const { moved } = buffers;
   const { count } = precision;
   timesPrecision(precision, weights, moved);
   const along = dot(moved, block.values, count);
@@ -80,10 +105,18 @@ function addEffectSlopes(
   scatter(information.rightSlopes[sd], block.cells, moved, -along);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
+  const { cells } = block;
+  const size = information.cells;
   for (let i = 0; i < count; i += 1) {
-    for (let j = 0; j <= i; j += 1) pairs[i * count + j] = -at(moved, i) * at(moved, j);
+    const row = indexAt(cells, i);
+    const weight = at(moved, i);
+    for (let j = 0; j <= i; j += 1) {
+      const column = indexAt(cells, j);
+      const index = column > row ? column * size + row : row * size + column;
+      const value = weight * at(moved, j);
+      slopes[index] = at(slopes, index) - (column === row && j < i ? 2 * value : value);
+    }
   }
-  scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
 /**
@@ -121,13 +154,15 @@ function fillMinusSquare(precision: BlockPrecision, shares: Float64Array, { half
   const { count, effects, own, shared } = precision;
   fillHalfSquare(precision, shares, half);
   for (let i = 0; i < count; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let value = i === j ? -at(shares, i) * at(own, i) ** 2 : 0;
-      for (let offset = 0; offset < effects * count; offset += count) {
-        value -= at(shared, offset + i) * at(half, offset + j);
-        value -= at(half, offset + i) * at(shared, offset + j);
-      }
-      pairs[i * count + j] = value;
+    const row = i * count;
+    pairs.fill(0, row, row + i);
+    pairs[row + i] = -at(shares, i) * at(own, i) ** 2;
+    for (let offset = 0; offset < effects * count; offset += count) {
+      const left = at(shared, offset + i);
+      const right = at(half, offset + i);
+      if (left === 0 && right === 0) continue;
+      for (let j = 0; j <= i; j += 1)
+        pairs[row + j] = at(pairs, row + j) - left * at(half, offset + j) - right * at(shared, offset + j);
     }
   }
 }

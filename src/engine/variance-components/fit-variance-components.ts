@@ -86,7 +86,7 @@ function knownInformation({
   const inSurface = new Set(surface.columns.flatMap((column) => (column.kind === "fitted" ? [column.sd] : [])));
   if (surface.cellSd !== null) inSurface.add(surface.cellSd);
   if (free === undefined || free.some((index) => !inSurface.has(index))) return null;
-  return gathered ?? gatherInformation(readings, start);
+  return gathered ?? gatherInformation(readings, start, { withSlopes: false });
 }
 
 function search(position: Position): Minimum<SolvedEvaluation> {

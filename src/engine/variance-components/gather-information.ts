@@ -1,3 +1,4 @@
+import { mirrorLower } from "../linear-algebra";
 import { addBlock } from "./add-block";
 import { buffersFor } from "./block-precision";
 import type { Information } from "./information";
@@ -7,11 +8,16 @@ import type { Group, Readings } from "./variance-model";
  * Integrates out the blocks' own effects, one small block at a time (Woodbury), so that the cost is linear in their number.
  *
  * @param sds the standard deviations, by index.
- * @returns the information about the cells, with derivatives by the variances of the block-level standard deviations.
+ * @param withSlopes whether to derive it by the variances of the block-level standard deviations; slopes are left out or 0 otherwise.
+ * @returns the information about the cells.
  * @see Lindstrom & Bates 1988 for folding blocks in; Golub & Van Loan 2.1.4 for Woodbury's identity.
  */
-export function gatherInformation(readings: Readings, sds: Float64Array): Information {
-  const used = blockLevelSds(readings);
+export function gatherInformation(
+  readings: Readings,
+  sds: Float64Array,
+  { withSlopes } = { withSlopes: true },
+): Information {
+  const used = withSlopes ? blockLevelSds(readings) : new Set<number>();
   const totals = {
     constant: 0,
     readings: 0,
@@ -21,8 +27,16 @@ export function gatherInformation(readings: Readings, sds: Float64Array): Inform
   const buffers = buffersFor(readings.groups.flatMap(({ blocks }) => blocks));
   const groups = readings.groups.map((group) => {
     const information = emptyInformation(group, used, sds.length);
-    for (const block of group.blocks)
-      addBlock({ block, residualSd: readings.residualSd, sds, information, totals, buffers });
+    let firstEffect = 0;
+    for (const block of group.blocks) {
+      addBlock({
+        ...{ block, residualSd: readings.residualSd, sds, information, totals, buffers, withSlopes },
+        firstEffect,
+      });
+      firstEffect += block.effects.length;
+    }
+    for (const half of [information.precision, ...information.precisionSlopes])
+      if (half !== undefined) mirrorLower(half, group.cells);
     return information;
   });
   return { groups, ...totals };
@@ -37,11 +51,17 @@ function blockLevelSds({ groups, residualSd }: Readings): ReadonlySet<number> {
   return used;
 }
 
-function emptyInformation({ cells }: Group, used: ReadonlySet<number>, sds: number) {
+/** Blocks with fewer effects than this share of the cells are kept as a matrix of low rank. */
+const FEW_EFFECTS = 0.5;
+
+function emptyInformation({ cells, blocks }: Group, used: ReadonlySet<number>, sds: number) {
+  const rank = blocks.reduce((sum, { effects }) => sum + effects.length, 0);
+  const isLow = rank > 0 && rank < FEW_EFFECTS * cells;
   const indices = Array.from({ length: sds }, (_, index) => index);
   return {
     cells,
     precision: new Float64Array(cells * cells),
+    lowRank: isLow ? { own: new Float64Array(cells), shared: new Float64Array(rank * cells) } : null,
     right: new Float64Array(cells),
     precisionSlopes: indices.map((index) => (used.has(index) ? new Float64Array(cells * cells) : undefined)),
     rightSlopes: indices.map((index) => (used.has(index) ? new Float64Array(cells) : undefined)),

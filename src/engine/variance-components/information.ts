@@ -1,7 +1,11 @@
+import type { LowRank } from "./low-rank";
+
 /** Information of a group's readings about its cells: log density = const − ½(gᵀ·precision·g − 2·gᵀ·right), g the cells. */
 export interface GroupInformation {
   readonly cells: number;
   readonly precision: Float64Array;
+  /** The same precision, where the blocks have few effects beside the cells; null where the whole matrix is less work. */
+  readonly lowRank: LowRank | null;
   readonly right: Float64Array;
   /** Derivatives by the variance of each block-level standard deviation, undefined for the others. */
   readonly precisionSlopes: readonly (Float64Array | undefined)[];

@@ -1,4 +1,4 @@
-import { at, cholesky, indexAt, solveLower } from "../linear-algebra";
+import { at, cholesky, indexAt, rowProducts, solveLower, transposed } from "../linear-algebra";
 import type { SurfaceSolution } from "./solve-surface";
 import type { GroupPosterior, SurfacePosterior } from "./surface-posterior";
 
@@ -27,11 +27,8 @@ export function jointCells(solution: SurfaceSolution, { groups, sharedCovariance
       const key = group * groups.length + other;
       const found = known.get(key);
       if (found !== undefined) return found;
-      const product = timesTransposed(
-        weighted[group] ?? new Float64Array(),
-        moved[other] ?? new Float64Array(),
-        columns,
-      );
+      const [left, right] = [weighted[group] ?? new Float64Array(), moved[other] ?? new Float64Array()];
+      const product = rowProducts(left, right, columns);
       known.set(key, product);
       return product;
     },
@@ -72,19 +69,6 @@ function timesSquare(rows: Float64Array, square: Float64Array, columns: number):
   return product;
 }
 
-function timesTransposed(left: Float64Array, right: Float64Array, columns: number): Float64Array {
-  const [rows, others] = [left.length / columns, right.length / columns];
-  const product = new Float64Array(rows * others);
-  for (let i = 0; i < rows; i += 1) {
-    for (let j = 0; j < others; j += 1) {
-      let sum = 0;
-      for (let k = 0; k < columns; k += 1) sum += at(left, i * columns + k) * at(right, j * columns + k);
-      product[i * others + j] = sum;
-    }
-  }
-  return product;
-}
-
 /** Something that could be learnt of a group's cells: numbers that each move with them. */
 export interface ToLearn {
   readonly group: number;
@@ -95,30 +79,27 @@ export interface ToLearn {
 }
 
 /**
- * Variances of a group's cells once something is learnt of its own or another group's.
+ * Variances of any group's cells once something is learnt of its own or another group's.
  *
- * @returns in the cells' order; today's where the numbers to learn are linearly dependent in double precision.
+ * @returns by group, in the cells' order; today's where the numbers to learn are linearly dependent in double precision.
  */
-export function variancesOnceLearnt(joint: JointCells, group: number, toLearn: ToLearn): Float64Array {
-  const { mean, covariance } = joint.groups[group] ?? { mean: new Float64Array(), covariance: new Float64Array() };
-  const cells = mean.length;
+export function variancesOnceLearnt(joint: JointCells, toLearn: ToLearn): (group: number) => Float64Array {
   const numbers = Math.round(Math.sqrt(toLearn.covariance.length));
-  const variances = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
-  const factor = cholesky({ rows: numbers, columns: numbers, values: toLearn.covariance });
-  if (factor === null) return variances;
-  const withOther = joint.covariance(group, toLearn.group);
   const others = toLearn.loads.length / numbers;
-  const along = new Float64Array(numbers);
-  for (let cell = 0; cell < cells; cell += 1) {
-    along.fill(0);
-    for (let j = 0; j < others; j += 1) {
-      const weight = at(withOther, cell * others + j);
-      for (let k = 0; k < numbers; k += 1) along[k] = at(along, k) + weight * at(toLearn.loads, j * numbers + k);
+  const factor = cholesky({ rows: numbers, columns: numbers, values: toLearn.covariance });
+  // Of the numbers, made independent with variance 1.
+  const loads = transposed(toLearn.loads, numbers);
+  if (factor !== null) solveLower(factor, loads, others);
+  return (group) => {
+    const { mean, covariance } = joint.groups[group] ?? { mean: new Float64Array(), covariance: new Float64Array() };
+    const cells = mean.length;
+    const variances = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
+    if (factor === null) return variances;
+    const withNumbers = rowProducts(loads, joint.covariance(group, toLearn.group), others);
+    for (let k = 0; k < numbers; k += 1) {
+      for (let cell = 0; cell < cells; cell += 1)
+        variances[cell] = at(variances, cell) - at(withNumbers, k * cells + cell) ** 2;
     }
-    solveLower(factor, along);
-    let lost = 0;
-    for (const value of along) lost += value * value;
-    variances[cell] = Math.max(0, at(variances, cell) - lost);
-  }
-  return variances;
+    return variances.map((variance) => Math.max(0, variance));
+  };
 }

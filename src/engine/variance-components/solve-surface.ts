@@ -1,6 +1,16 @@
-import { at, indexAt, cholesky, logDeterminant, solveLower, solveUpper, type Matrix } from "../linear-algebra";
+import {
+  at,
+  indexAt,
+  cholesky,
+  inverseFromFactor,
+  logDeterminant,
+  solveLower,
+  solveUpper,
+  type Matrix,
+} from "../linear-algebra";
 import type { GroupInformation, Information } from "./information";
 import { addRow, rowTimes } from "./cell-rows";
+import { filled, integratedLowRank, type LowRank } from "./low-rank";
 import type { CellRows, SharedColumn, Surface } from "./variance-model";
 
 /** A group's part of a solution, the cells' own deviations integrated out. */
@@ -9,6 +19,8 @@ export interface SolvedGroup {
   readonly rows: CellRows;
   /** Information about the cells' shared part: its precision, and the remaining `right` at the solution. */
   readonly precision: Float64Array;
+  /** The same precision, where the information was of low rank. */
+  readonly lowRank: LowRank | null;
   readonly score: Float64Array;
 }
 
@@ -83,24 +95,70 @@ function scaleOf(column: SharedColumn, sds: Float64Array): number {
   }
 }
 
-/** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, which also works for a singular Λ and for a variance of 0. */
+/** Where c times the largest information is below this, (I − (I + cΛ)⁻¹)/c would lose digits. */
+const LEAST_INFORMATION = 1e-4;
+
+/** P = (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, which also works for a singular Λ and for a variance of 0. */
 function integrateCells(group: GroupInformation, cellVariance: number) {
-  const { cells } = group;
-  const inner = new Float64Array(cells * cells);
-  for (let k = 0; k < inner.length; k += 1) inner[k] = cellVariance * at(group.precision, k);
-  for (let cell = 0; cell < cells; cell += 1) inner[cell * cells + cell] = at(inner, cell * cells + cell) + 1;
-  const factor = cholesky({ rows: cells, columns: cells, values: inner });
-  if (factor === null) throw new RangeError("a group's information is not finite");
-  const precision = group.precision.slice();
-  const right = group.right.slice();
-  if (cellVariance === 0) return { precision, right, minusTwo: 0 };
-  solveLower(factor, precision, cells);
-  solveUpper(factor, precision, cells);
+  return group.lowRank === null
+    ? integrateWhole(group, cellVariance)
+    : integrateLowRank(group, group.lowRank, cellVariance);
+}
+
+function integrateLowRank({ right: given }: GroupInformation, information: LowRank, cellVariance: number) {
+  const found = integratedLowRank(information, cellVariance);
+  if (found === null) throw new RangeError(NOT_FINITE);
+  const precision = filled(found);
+  const right = given.slice();
+  const { length: cells } = right;
+  let minusTwo = found.logDeterminant;
+  for (let i = 0; i < cells; i += 1) {
+    let along = 0;
+    for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(given, j);
+    right[i] = at(given, i) - cellVariance * along;
+    minusTwo -= cellVariance * at(given, i) * at(right, i);
+  }
+  return { precision, lowRank: found, right, minusTwo };
+}
+
+function integrateWhole({ cells, precision: information, right: given }: GroupInformation, cellVariance: number) {
+  const right = given.slice();
+  if (cellVariance === 0) return { precision: information.slice(), lowRank: null, right, minusTwo: 0 };
+  const factor = factorOfCells(information, cells, cellVariance);
   solveLower(factor, right);
   let minusTwo = logDeterminant(factor);
   for (const value of right) minusTwo -= cellVariance * value * value;
   solveUpper(factor, right);
-  return { precision, right, minusTwo };
+  return { precision: integratedPrecision(factor, information, cellVariance), lowRank: null, right, minusTwo };
+}
+
+const NOT_FINITE = "a group's information is not finite";
+
+/** Of I + cΛ. */
+function factorOfCells(information: Float64Array, cells: number, cellVariance: number): Matrix {
+  const inner = new Float64Array(cells * cells);
+  for (let k = 0; k < inner.length; k += 1) inner[k] = cellVariance * at(information, k);
+  for (let cell = 0; cell < cells; cell += 1) inner[cell * cells + cell] = at(inner, cell * cells + cell) + 1;
+  const factor = cholesky({ rows: cells, columns: cells, values: inner });
+  if (factor === null) throw new RangeError(NOT_FINITE);
+  return factor;
+}
+
+function integratedPrecision(factor: Matrix, information: Float64Array, cellVariance: number): Float64Array {
+  const cells = factor.rows;
+  let largest = 0;
+  for (let cell = 0; cell < cells; cell += 1) largest = Math.max(largest, at(information, cell * cells + cell));
+  if (cellVariance * largest < LEAST_INFORMATION) {
+    const precision = information.slice();
+    solveLower(factor, precision, cells);
+    solveUpper(factor, precision, cells);
+    return precision;
+  }
+  const precision = inverseFromFactor(factor);
+  for (let k = 0; k < precision.length; k += 1) precision[k] = -at(precision, k) / cellVariance;
+  for (let cell = 0; cell < cells; cell += 1)
+    precision[cell * cells + cell] = at(precision, cell * cells + cell) + 1 / cellVariance;
+  return precision;
 }
 
 type PartlySolved = Omit<SolvedGroup, "score"> & { readonly right: Float64Array };
@@ -120,6 +178,7 @@ function sharedSystem(columns: readonly SharedColumn[], scales: Float64Array, gr
   return { inner: { rows: size, columns: size, values: inner }, right };
 }
 
+/** XᵀPX in the lower triangle, and Xᵀ times the group's right. */
 function addGroup(
   { rows, precision, right: groupRight }: PartlySolved,
   { inner, right }: { inner: Float64Array; right: Float64Array },
@@ -130,12 +189,20 @@ function addGroup(
   for (let i = 0; i < cells; i += 1) {
     addRow(right, { rows, cell: i, factor: at(groupRight, i) });
     along.fill(0);
-    for (let j = 0; j < cells; j += 1) addRow(along, { rows, cell: j, factor: at(precision, i * cells + j) });
-    for (let entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
-      const row = indexAt(columns, entry);
+    let entry = 0;
+    for (let j = 0; j < cells; j += 1) {
+      const value = at(precision, i * cells + j);
+      for (const end = indexAt(starts, j + 1); entry < end; entry += 1) {
+        const column = indexAt(columns, entry);
+        along[column] = at(along, column) + value * at(weights, entry);
+      }
+    }
+    for (entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
+      const column = indexAt(columns, entry);
+      const start = column * size;
       const weight = at(weights, entry);
-      for (let column = 0; column <= row; column += 1)
-        inner[row * size + column] = at(inner, row * size + column) + weight * at(along, column);
+      for (let other = 0; other <= column; other += 1)
+        inner[start + other] = at(inner, start + other) + weight * at(along, other);
     }
   }
 }

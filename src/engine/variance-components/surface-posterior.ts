@@ -1,5 +1,14 @@
-import { at, indexAt, solveLower, squareProduct } from "../linear-algebra";
+import {
+  at,
+  indexAt,
+  inverseFromFactor,
+  mirrorLower,
+  rowProducts,
+  symmetricRowProducts,
+  transposed,
+} from "../linear-algebra";
 import { rowTimes } from "./cell-rows";
+import { squareTrace, timesLowRank } from "./low-rank";
 import type { SolvedGroup, SurfaceSolution } from "./solve-surface";
 import type { CellRows } from "./variance-model";
 
@@ -36,22 +45,13 @@ export function surfacePosterior(solution: SurfaceSolution, { covariances } = { 
   };
 }
 
+/** S·M⁻¹·S. */
 function covarianceOfShared({ sharedFactor, scales }: SurfaceSolution): Float64Array {
   const size = scales.length;
-  const roots = new Float64Array(size * size);
-  for (let column = 0; column < size; column += 1) roots[column * size + column] = at(scales, column);
-  solveLower(sharedFactor, roots, size);
-  const covariance = new Float64Array(size * size);
-  for (let k = 0; k < size; k += 1) {
-    for (let i = 0; i <= k; i += 1) {
-      const left = at(roots, k * size + i);
-      if (left === 0) continue;
-      for (let j = 0; j <= i; j += 1)
-        covariance[i * size + j] = at(covariance, i * size + j) + left * at(roots, k * size + j);
-    }
-  }
+  const covariance = inverseFromFactor(sharedFactor);
   for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j < i; j += 1) covariance[j * size + i] = at(covariance, i * size + j);
+    for (let j = 0; j < size; j += 1)
+      covariance[i * size + j] = at(covariance, i * size + j) * at(scales, i) * at(scales, j);
   }
   return covariance;
 }
@@ -65,7 +65,7 @@ interface GroupTask {
 
 /**
  * With P the group's precision once its own deviations are integrated out, c their variance and G the covariance that the shared columns'
- * uncertainty adds to the cells: the cells have covariance c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
+ * uncertainty adds to the cells: the cells have covariance c(I − cP) + (I − cP)G(I − cP), their own deviations c(I − cP) + c²PGP.
  */
 function groupPosterior(solution: SurfaceSolution, { group, shared, covariances }: GroupTask): GroupPosterior {
   const { cellVariance } = solution;
@@ -73,68 +73,70 @@ function groupPosterior(solution: SurfaceSolution, { group, shared, covariances 
   const { cells } = rows;
   const mean = score.map((value, i) => cellVariance * value + rowTimes(rows, i, solution.shared));
   const sharedPart = sharedPartOfCells(rows, shared, solution.scales.length);
-  const projectedShared = squareProduct(precision, sharedPart, cells);
-  const ownVariance = ownDeviationVariance({ precision, projectedShared, cellVariance, cells });
+  let ownVariance = 0;
+  for (let i = 0; i < cells; i += 1) ownVariance += cellVariance * (1 - cellVariance * at(precision, i * cells + i));
+  let covariance: Float64Array = new Float64Array();
+  if (covariances) {
+    const timesPrecision = (symmetric: Float64Array) =>
+      group.lowRank === null ? rowProducts(symmetric, precision, cells) : timesLowRank(symmetric, group.lowRank);
+    const projected = timesPrecision(sharedPart);
+    ownVariance += cellVariance ** 2 * sumOfProducts(projected, precision);
+    covariance = cellCovariance({ precision, sharedPart, projected, cellVariance, cells, timesPrecision });
+  } else if (group.lowRank === null) {
+    const square = symmetricRowProducts(precision, precision, { columns: cells });
+    ownVariance += cellVariance ** 2 * sumOfProducts(square, sharedPart);
+  } else ownVariance += cellVariance ** 2 * squareTrace(group.lowRank, sharedPart);
   const ownSquares = score.reduce((sum, value) => sum + (cellVariance * value) ** 2, ownVariance);
-  const covariance = covariances
-    ? cellCovariance({ precision, sharedPart, projectedShared, cellVariance, cells })
-    : new Float64Array();
   return { mean, covariance, ownSquares, ownVariance };
 }
 
+function sumOfProducts(left: Float64Array, right: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < left.length; k += 1) sum += at(left, k) * at(right, k);
+  return sum;
+}
+
+/** G. */
 function sharedPartOfCells(rows: CellRows, shared: Float64Array, size: number): Float64Array {
   const { cells, starts, columns, weights } = rows;
   const brought = new Float64Array(cells * cells);
   const along = new Float64Array(size);
   for (let i = 0; i < cells; i += 1) {
     along.fill(0);
-    for (let entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
-      const offset = indexAt(columns, entry) * size;
+    let entry = indexAt(starts, i);
+    for (const end = indexAt(starts, i + 1); entry < end; entry += 1) {
+      const row = indexAt(columns, entry) * size;
       const weight = at(weights, entry);
-      for (let k = 0; k < size; k += 1) along[k] = at(along, k) + weight * at(shared, offset + k);
+      for (let k = 0; k < size; k += 1) along[k] = at(along, k) + weight * at(shared, row + k);
     }
+    entry = 0;
     for (let j = 0; j <= i; j += 1) {
-      const value = rowTimes(rows, j, along);
+      let value = 0;
+      for (const end = indexAt(starts, j + 1); entry < end; entry += 1)
+        value += at(weights, entry) * at(along, indexAt(columns, entry));
       brought[i * cells + j] = value;
-      brought[j * cells + i] = value;
     }
   }
+  mirrorLower(brought, cells);
   return brought;
 }
 
-interface CellTask {
+/** c(I − cP) + (I − cP)G(I − cP). @param given P, G, G·P, and what multiplies a matrix by P. */
+function cellCovariance(given: {
   readonly precision: Float64Array;
-  /** G, and P·G. */
   readonly sharedPart: Float64Array;
-  readonly projectedShared: Float64Array;
+  readonly projected: Float64Array;
   readonly cellVariance: number;
   readonly cells: number;
-}
-
-function ownDeviationVariance({
-  precision,
-  projectedShared,
-  cellVariance,
-  cells,
-}: Omit<CellTask, "sharedPart">): number {
-  let variance = 0;
-  for (let i = 0; i < cells; i += 1) variance += cellVariance * (1 - cellVariance * at(precision, i * cells + i));
-  for (let k = 0; k < projectedShared.length; k += 1)
-    variance += cellVariance ** 2 * at(projectedShared, k) * at(precision, k);
-  return variance;
-}
-
-function cellCovariance({ precision, sharedPart, projectedShared, cellVariance, cells }: CellTask): Float64Array {
-  const kept = new Float64Array(sharedPart.length);
-  for (let k = 0; k < kept.length; k += 1) kept[k] = at(sharedPart, k) - cellVariance * at(projectedShared, k);
-  const lost = squareProduct(kept, precision, cells);
-  const covariance = new Float64Array(cells * cells);
-  for (let i = 0; i < cells; i += 1) {
-    for (let j = 0; j < cells; j += 1) {
-      const k = i * cells + j;
-      const own = cellVariance * ((i === j ? 1 : 0) - cellVariance * at(precision, k));
-      covariance[k] = own + at(kept, k) - cellVariance * at(lost, k);
-    }
-  }
+  readonly timesPrecision: (matrix: Float64Array) => Float64Array;
+}): Float64Array {
+  const { precision, sharedPart, projected, cellVariance, cells, timesPrecision } = given;
+  // (I − cP)G, whose rows are the columns of G(I − cP).
+  const kept = transposed(projected, cells);
+  for (let k = 0; k < kept.length; k += 1) kept[k] = at(sharedPart, k) - cellVariance * at(kept, k);
+  const covariance = timesPrecision(kept);
+  for (let k = 0; k < kept.length; k += 1)
+    covariance[k] = at(kept, k) - cellVariance * (at(covariance, k) + cellVariance * at(precision, k));
+  for (let i = 0; i < cells; i += 1) covariance[i * cells + i] = at(covariance, i * cells + i) + cellVariance;
   return covariance;
 }

@@ -16,8 +16,9 @@ import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
 import { placesOfSizes } from "./places-computed";
 import { callPlaces } from "./places-data";
-import { learnedBy } from "./prior-data";
+import { learnedBy, type Learned } from "./prior-data";
 import { readableCall } from "./readable-call";
+import { testerRecords } from "./record-data";
 import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
 
 export interface CallSummary {
@@ -145,11 +146,20 @@ async function assembleCall(
     idOf: earlierId,
     ownErrors: instructionErrors,
   });
-  const { prior, isUsed } = await learnedBy(access, connection);
-  const also = { ...(calls.length === 0 ? {} : { calls }), ...(prior !== null && isUsed ? { prior } : {}) };
+  const learned = await learnedBy(access, connection);
+  const also = {
+    ...(calls.length === 0 ? {} : { calls }),
+    ...(learned.isUsed ? await taught(learned, access, connection) : {}),
+  };
   const isMore = Object.keys(also).length > 0;
   const document: CallDocument = isMore ? { ...own.document, format: CALL_FORMAT_2, ...also } : own.document;
   return { revisionId, document, leftOut: [...own.leftOut, ...unread] };
+}
+
+/** What earlier tests say of this one, as its document has it. */
+async function taught({ prior }: Learned, access: CallAccess, connection: Connection) {
+  const records = await testerRecords(access, connection);
+  return { ...(prior === null ? {} : { prior }), ...(Object.keys(records).length === 0 ? {} : { records }) };
 }
 
 export interface VersionedCall extends AssembledCall {

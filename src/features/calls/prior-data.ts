@@ -13,16 +13,26 @@ export interface Learned {
   /** Null where they showed nothing. */
   readonly prior: CallPrior | null;
   readonly isUsed: boolean;
+  /** Testers of whom their own earlier tests showed something. */
+  readonly knownTesters: number;
   /** Whether there was a first report, so that nothing more is learned. */
   readonly isFrozen: boolean;
 }
 
+/** Testers with a report and a record. */
+export const KNOWN = { habits: { some: {} }, reports: { some: {} } } as const;
+
 export async function learnedBy(access: CallAccess, connection: Connection = database()): Promise<Learned> {
-  const { prior, priorAt, usesPrior } = await connection.call.findUniqueOrThrow({
+  const { prior, priorAt, usesPrior, _count } = await connection.call.findUniqueOrThrow({
     where: callScope(access),
-    select: { prior: true, priorAt: true, usesPrior: true },
+    select: { prior: true, priorAt: true, usesPrior: true, _count: { select: { testers: { where: KNOWN } } } },
   });
-  return { prior: callPriorSchema.nullable().parse(prior), isUsed: usesPrior, isFrozen: priorAt !== null };
+  return {
+    prior: callPriorSchema.nullable().parse(prior),
+    isUsed: usesPrior,
+    knownTesters: _count.testers,
+    isFrozen: priorAt !== null,
+  };
 }
 
 /**

@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { learnHabits } from "./learning/habit-mutations";
 import { learnFromEarlier } from "./learning/learning-mutations";
 
 /**
@@ -34,6 +35,7 @@ export async function analyseCall(callId: string, run: RunTask<EngineTask>): Pro
   const access = await unsafeOwnerAccess(callId);
   if (access === null) return;
   await learnFromEarlier(access, run);
+  await learnHabits(access, run);
   const call = await readVersion(access);
   if (call === null) return;
   await storeOutcome(access, call, await analysed(call, run));

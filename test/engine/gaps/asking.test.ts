@@ -68,7 +68,8 @@ describe("a reading that could be taken, at the same standard deviations", () =>
       buffers: buffersFor([from.block]),
     });
     const toLearn = { group: place.size, ...toTake(readingToTake(from, row, START_SDS)) };
-    return groups.map((_, group) => variancesOnceLearnt(joint, group, toLearn));
+    const variancesOf = variancesOnceLearnt(joint, toLearn);
+    return groups.map((_, group) => variancesOf(group));
   };
   const found = (reading: Reading) => {
     const after = posteriorOf(withReading(call, tester.id, reading)).groups;

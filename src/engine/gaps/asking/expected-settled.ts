@@ -33,7 +33,8 @@ export interface KnownCells {
  * @see docs/method.md#what-to-ask-next.
  */
 export function expectedSettled({ bySize, joint }: KnownCells, toLearn: ToLearn): number {
-  return bySize.reduce((sum, cells, size) => sum + settledInSize(cells, variancesOnceLearnt(joint, size, toLearn)), 0);
+  const variancesOf = variancesOnceLearnt(joint, toLearn);
+  return bySize.reduce((sum, cells, size) => sum + settledInSize(cells, variancesOf(size)), 0);
 }
 
 function settledInSize(cells: readonly KnownCell[], fitVariances: Float64Array): number {

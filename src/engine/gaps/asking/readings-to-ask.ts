@@ -1,4 +1,4 @@
-import type { CallDocument } from "../../pattern";
+import { ownValue, type CallDocument } from "../../pattern";
 import { fabricGrowths, indexPattern } from "../../prediction";
 import { buffersFor, readingsOfBlock, variancesOnceLearnt, type ToLearn } from "../../variance-components";
 import type { NextQuestion } from "../gaps-output";
@@ -48,9 +48,11 @@ interface Reading {
 function mostTelling(task: Task): Reading[] {
   const { call, fit } = task;
   const given = { index: indexPattern(call.pattern, fabricGrowths(call)), spreads: gaugeSpread(call), fit };
+  const leftOutOf = (place: TesterPlace) =>
+    withLeftOut(place, { ...given, record: ownValue(call.records, place.gaps.tester.id) });
   const best = new Map<string, Reading>();
   for (const place of askedTesters(task)) {
-    for (const reading of readingsOfTester(task, place, withLeftOut(place, given))) {
+    for (const reading of readingsOfTester(task, place, leftOutOf(place))) {
       const key = `${reading.question.size ?? ""} ${reading.question.measurement ?? ""}`;
       if (reading.tells > (best.get(key)?.tells ?? 0)) best.set(key, reading);
     }
@@ -75,7 +77,7 @@ function readingsOfTester(
     const row = all.gaps.findLastIndex(({ measurement }) => measurement === cell);
     if (!isOpen || row < 0) return [];
     const toLearn = { group: size, ...toTake(readingToTake(all, row, fit.sds)) };
-    const left = variancesOnceLearnt(known.joint, size, toLearn)[cell] ?? fitVariance;
+    const left = variancesOnceLearnt(known.joint, toLearn)(size)[cell] ?? fitVariance;
     const question = {
       action: row < all.taken ? ("measure-again" as const) : ("measure" as const),
       tester: tester.id,

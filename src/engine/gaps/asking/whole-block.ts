@@ -1,4 +1,5 @@
 import { at } from "../../linear-algebra";
+import type { TesterRecord } from "../../pattern";
 import { measure, workedAtOwnGauge, type GaugeUncertainty, type PatternIndex } from "../../prediction";
 import { ownVariance, type ReadingToTake } from "../../variance-components";
 import { withVariances, type SwatchEffect, type TesterBlock } from "../mistakes/mistakes";
@@ -26,9 +27,10 @@ export function withLeftOut(
     index: PatternIndex;
     spreads: ReadonlyMap<string, GaugeUncertainty>;
     fit: Pick<GapFit, "mistakes">;
+    record?: TesterRecord;
   },
 ): WholeBlock {
-  const { index, spreads, fit } = given;
+  const { index, spreads, fit, record } = given;
   const taken = new Set(gaps.map(({ measurement }) => measurement));
   const working = workedAtOwnGauge(index, tester);
   const leftOut = index.pattern.measurements.flatMap((measurement, position) =>
@@ -37,7 +39,7 @@ export function withLeftOut(
       : [readingAsPredicted(position, measurement, measure(index, measurement, working))],
   );
   const all = [...gaps, ...leftOut];
-  const block = testerBlock(index, { tester, gaps: all, spreads });
+  const block = testerBlock(index, { tester, gaps: all, spreads, record });
   const found = fit.mistakes[size]?.[which];
   const effectVarianceOf = ({ fabric, direction }: SwatchEffect) => {
     if (fabric === null) return 0;
@@ -59,9 +61,11 @@ export function withLeftOut(
 /** Taking a reading of the block again, or for the first time. @param sds of the gap model. */
 export function readingToTake({ gaps, taken, block }: WholeBlock, row: number, sds: Float64Array): ReadingToTake {
   if (row >= taken) return { row, replacedVariance: UNKNOWN_VARIANCE, freshVariance: 0 };
-  const residualVariance = at(sds, SD_INDEX.residual) ** 2;
-  const own = ownVariance(block, row, residualVariance);
-  const ofGarment = gaps[row]?.isRepeated === true ? 0 : (1 - TAPE_SHARE) * residualVariance;
+  const isRepeated = gaps[row]?.isRepeated === true;
+  const share = at(block.residualShares, row) / (isRepeated ? TAPE_SHARE : 1);
+  const residualVariance = share * at(sds, SD_INDEX.residual) ** 2;
+  const own = ownVariance(block, row, at(sds, SD_INDEX.residual) ** 2);
+  const ofGarment = isRepeated ? 0 : (1 - TAPE_SHARE) * residualVariance;
   const freshVariance = MIN_READING_SD ** 2 + TAPE_SHARE * residualVariance;
   return { row, replacedVariance: own - ofGarment, freshVariance };
 }

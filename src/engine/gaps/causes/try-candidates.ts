@@ -57,7 +57,7 @@ const MAX_SCORE_DEFICIT = 8;
  * @see docs/method.md#causes.
  */
 export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
-  const atFaceValue = gatherInformation(task.readings, base.fit.sds);
+  const atFaceValue = gatherInformation(task.readings, base.fit.sds, { withSlopes: false });
   const solutions = [base.fit.solution, ...withoutMistakes(task, base, atFaceValue)];
   const scored = task.candidates
     .filter((candidate) => !base.causes.some((cause) => areTied(cause, candidate, task.reported)))

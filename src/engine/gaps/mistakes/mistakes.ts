@@ -1,5 +1,6 @@
 import { at } from "../../linear-algebra";
 import type { Block, BlockEffect, Group, Readings } from "../../variance-components";
+import type { TesterHabits } from "../earlier/tester-habits";
 
 export interface SwatchEffect extends BlockEffect {
   /** Whose gauge it is the error of; null for a drift of all fabrics together, and for growth. */
@@ -16,6 +17,8 @@ export interface TesterBlock extends Block {
   readonly wrongSwatchVariances: Float64Array;
   /** By reading, tolerances². */
   readonly wrongTesterVariances: Float64Array;
+  /** What is known of a tester from before, and taken into account in all of the above. */
+  readonly habits: TesterHabits | null;
 }
 
 interface TesterGroup extends Group {

@@ -28,7 +28,10 @@ export function wholeTester(given: OneTester): BlockMistakes {
   if (apart === null) return sound;
   const asSeen = logDensityOf(apart, () => 0);
   const wrongVariance = (row: number) => ownVariance(block, row, residual) + at(block.wrongTesterVariances, row);
-  const wrong = logDensityOf(apart, (row) => wrongVariance(row) - ownVariance(seen, row, residual));
+  const wrong = logDensityOf(
+    withHonestEffects(apart, given),
+    (row) => wrongVariance(row) - ownVariance(seen, row, residual),
+  );
   if (asSeen === null || wrong === null) return sound;
   const logHonest = asSeen + sound.logCorrection;
   const logWrong = Math.log(share) + wrong;
@@ -88,6 +91,21 @@ function leftOut({ precision, right }: BlockInAll): LeftOut | null {
     for (let j = 0; j < count; j += 1) missed[i] = at(missed, i) + at(covariance, i * count + j) * at(right, j);
   }
   return { covariance, missed };
+}
+
+/** As if no swatch were wrong: what the fit allows for that is taken out again. */
+function withHonestEffects(apart: LeftOut, { block, seen }: OneTester): LeftOut {
+  const covariance = apart.covariance.slice();
+  const count = apart.missed.length;
+  seen.effects.forEach(({ weights, knownVariance }, which) => {
+    const more = knownVariance - (block.effects[which]?.knownVariance ?? knownVariance);
+    if (more === 0) return;
+    for (let i = 0; i < count; i += 1) {
+      for (let j = 0; j < count; j += 1)
+        covariance[i * count + j] = at(covariance, i * count + j) - more * at(weights, i) * at(weights, j);
+    }
+  });
+  return { ...apart, covariance };
 }
 
 function logDensityOf({ covariance, missed }: LeftOut, moreOf: (row: number) => number): number | null {

@@ -1,4 +1,4 @@
-import type { CallDocument, Reading, Tester } from "../../pattern";
+import { ownValue, type CallDocument, type Reading, type Tester } from "../../pattern";
 import { fabricGrowths, indexPattern, measure, workedAtOwnGauge, type PatternIndex } from "../../prediction";
 import { isCounted } from "../counted-readings";
 import type { TesterBlock, TesterReadings } from "../mistakes/mistakes";
@@ -36,9 +36,9 @@ export function gapReadings(call: CallDocument): {
     .flatMap((tester) => {
       const gaps = testerGaps(index, measurements, tester);
       if (gaps.length === 0) return [];
-      return [
-        { tester, size: sizes.get(tester.size) ?? -1, gaps, block: testerBlock(index, { tester, gaps, spreads }) },
-      ];
+      const record = ownValue(call.records, tester.id);
+      const block = testerBlock(index, { tester, gaps, spreads, record });
+      return [{ tester, size: sizes.get(tester.size) ?? -1, gaps, block }];
     });
   const groups = call.pattern.sizes.map((_, size) => ({
     cells: call.pattern.measurements.length,

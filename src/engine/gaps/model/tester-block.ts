@@ -1,4 +1,4 @@
-import type { Fabric, Tester } from "../../pattern";
+import type { Fabric, Tester, TesterRecord } from "../../pattern";
 import {
   chooseSwatch,
   garmentGaugeUncertainty,
@@ -7,10 +7,12 @@ import {
   type GaugeUncertainty,
   type PatternIndex,
 } from "../../prediction";
+import { testerHabits } from "../earlier/tester-habits";
 import { WRONG_READING_SD, WRONG_SWATCH_SD, WRONG_TESTER_SD } from "../mistakes/mistake-priors";
 import type { SwatchEffect, TesterBlock } from "../mistakes/mistakes";
 import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 import { SD_INDEX } from "./gap-sds";
+import { withHabits } from "./known-tester";
 import type { TesterGap } from "./tester-gap";
 
 /** Lower bound of a reading's sd, in tolerances: readings that the model fits exactly would otherwise have an unbounded likelihood. */
@@ -26,10 +28,17 @@ export interface BlockParts {
   readonly tester: Tester;
   readonly gaps: readonly TesterGap[];
   readonly spreads: ReadonlyMap<string, GaugeUncertainty>;
+  /** What the tester's own earlier tests showed, if it is known. */
+  readonly record?: TesterRecord;
 }
 
 /** A tester's readings as a block of the gap model, in tolerances. */
-export function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts): TesterBlock {
+export function testerBlock(index: PatternIndex, { record, ...parts }: BlockParts): TesterBlock {
+  const block = unknownTester(index, parts);
+  return record === undefined ? block : withHabits(block, testerHabits(record));
+}
+
+function unknownTester(index: PatternIndex, { tester, gaps, spreads }: Omit<BlockParts, "record">): TesterBlock {
   const fabrics = index.pattern.fabrics.map((fabric) => ({
     id: fabric.id,
     uncertainty: gaugeUncertaintyOf(tester, fabric, spreads),
@@ -63,6 +72,7 @@ export function testerBlock(index: PatternIndex, { tester, gaps, spreads }: Bloc
       gaps,
       ({ split, toleranceCm }) => (WRONG_TESTER_SD * (split.cm / toleranceCm)) ** 2,
     ),
+    habits: null,
   };
 }
 

@@ -37,7 +37,7 @@ export function testerInformation(
 
 function informationOf({ pattern }: PatternIndex, block: Block, sds: Float64Array): Float64Array {
   const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: SD_INDEX.residual };
-  return gatherInformation(readings, sds).groups[0]?.precision ?? new Float64Array();
+  return gatherInformation(readings, sds, { withSlopes: false }).groups[0]?.precision ?? new Float64Array();
 }
 
 function blockOnGauge(index: PatternIndex, size: Size, withoutSwatch?: ReadonlyMap<string, GaugeUncertainty>): Block {

@@ -1,4 +1,4 @@
-import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
+import { at, cholesky, rowProducts, solveLower, squareProduct, transposed } from "../../linear-algebra";
 
 /** Numbers of further testers that are worked out; those between are interpolated (docs/method.md#how-many-testers). */
 const WORKED_OUT = [0, 1, 2, 3, 5, 8, 13, 20, 30] as const;
@@ -17,8 +17,8 @@ export function variancesWithMore(covariance: Float64Array, perTester: Float64Ar
   const root = cholesky({ rows: cells, columns: cells, values: perTester });
   if (root === null) return [];
   const covarianceRoot = squareProduct(covariance, root.values, cells);
-  const inner = productOfTransposed(root.values, covarianceRoot, cells);
   const across = transposed(covarianceRoot, cells);
+  const inner = rowProducts(transposed(root.values, cells), across, cells);
   const now = Float64Array.from({ length: cells }, (_, cell) => at(covariance, cell * cells + cell));
   const workedOut = WORKED_OUT.map((more) =>
     more === 0 ? now : variancesAfter({ covariance, across, inner, cells, share: 1 / more }),
@@ -62,24 +62,4 @@ function variancesAfter(given: {
     variances[cell] = Math.max(0, variance);
   }
   return variances;
-}
-
-function transposed(values: Float64Array, size: number): Float64Array {
-  const result = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let j = 0; j < size; j += 1) result[j * size + i] = at(values, i * size + j);
-  }
-  return result;
-}
-
-function productOfTransposed(left: Float64Array, right: Float64Array, size: number): Float64Array {
-  const result = new Float64Array(size * size);
-  for (let k = 0; k < size; k += 1) {
-    for (let i = 0; i < size; i += 1) {
-      const weight = at(left, k * size + i);
-      for (let j = 0; j < size; j += 1)
-        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
-    }
-  }
-  return result;
 }

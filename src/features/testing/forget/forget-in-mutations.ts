@@ -42,10 +42,12 @@ export async function forgetTesterIn(transaction: Connection, whose: TesterToFor
   await transaction.message.deleteMany({ where: ofThisTester });
   await transaction.dataView.deleteMany({ where: ofThisTester });
   await transaction.reminder.deleteMany({ where: ofThisTester });
+  await transaction.testerHabit.deleteMany({ where: { OR: [ofThisTester, { from: tester }] } });
   await transaction.tester.update({
     where: tester,
     data: {
       ...{ accountId: null, timeZone: null, readRevisionNumber: null, isWornByChild: false, reminders: "all" },
+      habitsSince: null,
       ...{ agreementVersion: null, agreedAt: null },
       linkVersion: { increment: 1 },
     },

@@ -17,7 +17,7 @@ export async function ownRecord(access: TesterAccess) {
 /** The same of several tests. @param where by the proof of whoever asks. */
 export async function testerRecords(where: Prisma.TesterWhereInput) {
   const rows = await database().tester.findMany({ where, orderBy: { invitedAt: "asc" }, select: RECORD });
-  return rows.map(({ id, call, note, photos, views, messages, body, photoConsents, ...row }) => ({
+  return rows.map(({ id, call, note, photos, views, messages, body, photoConsents, habits, ...row }) => ({
     test: call.title,
     designer: call.pattern.memberships[0]?.account.name ?? null,
     ...row,
@@ -28,6 +28,7 @@ export async function testerRecords(where: Prisma.TesterWhereInput) {
       address: wholeAddress(photoAddress(photoId, 1920)),
     })),
     photosMayBeUsedFor: photoConsents,
+    shownByEarlierTests: habits.map(({ shown, from }) => ({ test: from.call.title, shown })),
     mail: messages.map(({ accountId, ...message }) => ({
       ...message,
       to: accountId === null ? "you" : "the designer",
@@ -43,7 +44,7 @@ const RECORD = {
   ...{ id: true, code: true, size: true, unit: true, terms: true, timeZone: true, sizesShown: true, dates: true },
   ...{ invitedAt: true, invitationExpiresAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
   ...{ stoppedAt: true, stoppedByDesigner: true, freedAt: true, readRevisionNumber: true, note: true },
-  ...{ isWornByChild: true, reminders: true, agreedAt: true },
+  ...{ isWornByChild: true, reminders: true, agreedAt: true, habitsSince: true },
   agreement: { select: { text: true } },
   sentReminders: { orderBy: { writtenAt: "asc" }, select: { kind: true, writtenAt: true } },
   call: {
@@ -78,6 +79,7 @@ const RECORD = {
       trouble: { select: { happened: true } },
     },
   },
+  habits: { select: { shown: true, from: { select: { call: { select: { title: true } } } } } },
   photoConsents: { select: { use: true, givenAt: true } },
   messages: {
     orderBy: { createdAt: "asc" },

@@ -36,6 +36,10 @@ export interface StoredData {
   readonly hasDraft: boolean;
   /** The designer has written a note about the tester. */
   readonly hasNote: boolean;
+  /** They allow that what this test shows of their tape and garment is used in later ones, and in so many it is. */
+  readonly habits: { readonly isAllowed: boolean; readonly usedIn: number };
+  /** What their own earlier tests showed is used in this one. */
+  readonly hasRecord: boolean;
   /** Other testers of the same size who have sent a report. */
   readonly othersInSize: number;
 }
@@ -47,7 +51,7 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
   if (row === null) throw new AppError("not-found");
   const { contact, body, applicationId, isWornByChild, _count, reportDraft, reward, size, note } = row;
   const call = { id: access.callId, testers: { some: testerScope(access) } };
-  const { readCorrections, readAnswers, ...counted } = _count;
+  const { readCorrections, readAnswers, habits, taughtHabits, ...counted } = _count;
   const othersInSize = await database().tester.count({
     where: { call, size, id: { not: access.testerId }, reports: { some: {} } },
   });
@@ -64,20 +68,22 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
     marks: readCorrections + readAnswers,
     hasDraft: reportDraft !== null,
     hasNote: note !== "",
+    habits: { isAllowed: row.habitsSince !== null, usedIn: taughtHabits },
+    hasRecord: habits > 0,
     othersInSize,
   };
 }
 
 const KEPT = {
   ...{ size: true, note: true, applicationId: true, contact: true, body: true },
-  ...{ isWornByChild: true, reminders: true },
+  ...{ isWornByChild: true, reminders: true, habitsSince: true },
   reportDraft: { select: { version: true } },
   reward: { select: { testerId: true } },
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
       ...{ readCorrections: true, readAnswers: true, correctionAnswers: true, messages: true, photos: true },
-      sentReminders: true,
+      ...{ sentReminders: true, habits: true, taughtHabits: true },
     },
   },
 } as const;

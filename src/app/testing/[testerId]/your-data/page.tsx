@@ -4,6 +4,7 @@ import { ViewList } from "@/features/recruiting/views/view-list";
 import { testerScope } from "@/features/testing/home/access";
 import { BackToTest } from "@/features/testing/home/components/back-to-test";
 import { StoredDataView } from "@/features/testing/home/components/stored-data-view";
+import { HabitSection } from "@/features/testing/habits/habit-section";
 import { storedDataOfTester } from "@/features/testing/home/stored-data";
 import { loadTester } from "@/features/testing/home/loaders";
 import { Page } from "@/ui/page";
@@ -19,7 +20,18 @@ export default async function StoredDataPage({ params }: PageProps<"/testing/[te
   ]);
   return (
     <Page title="Your data" above={<BackToTest tester={tester} />} width="narrow">
-      <StoredDataView {...{ tester, stored }} looked={<ViewList views={views} timeZone={tester.timeZone} />} />
+      <StoredDataView
+        {...{ tester, stored }}
+        looked={<ViewList views={views} timeZone={tester.timeZone} />}
+        habits={
+          <HabitSection
+            testerId={tester.testerId}
+            designerName={tester.call.designerName}
+            hasAccount={tester.hasAccount}
+            {...stored.habits}
+          />
+        }
+      />
     </Page>
   );
 }

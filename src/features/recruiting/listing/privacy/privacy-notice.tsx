@@ -40,6 +40,10 @@ export function PrivacyNotice({ designer, facts, site }: PrivacyNoticeProps) {
             When you test: your report and its draft, your photos without place, time and camera, how you say it is
             going, your questions, your answers, and what the designer notes about your test.
           </li>
+          <li>
+            When you test again for the same designer, and only if you allow it: how much your measurements scattered in
+            your earlier tests, and how your garments came out beside your swatches. You can take that back at any time.
+          </li>
           <li>E-mail that Sizewright sends you, and the name under which you would like to be thanked.</li>
           <li>Who opened your page, your measurements or your photos, and on which day. You can see that, too.</li>
         </Points>

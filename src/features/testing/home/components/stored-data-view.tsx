@@ -18,10 +18,12 @@ interface StoredDataViewProps {
 interface WholeProps extends StoredDataViewProps {
   /** Who looked at it. */
   readonly looked: ReactNode;
+  /** What it may be used for in later tests. */
+  readonly habits: ReactNode;
 }
 
 /** What is stored about a tester, who sees it, and how to delete it. */
-export function StoredDataView({ tester, stored, looked }: WholeProps) {
+export function StoredDataView({ tester, stored, looked, habits }: WholeProps) {
   const { testerId, call, unit, revision } = tester;
   return (
     <>
@@ -71,6 +73,9 @@ export function StoredDataView({ tester, stored, looked }: WholeProps) {
             {stored.reports === 0 ? "nothing sent" : `sent, ${times(stored.reports, "version", "versions")}`}
             {stored.hasDraft ? "; a draft" : ""}
           </StoredEntry>
+          <StoredEntry label="From your earlier tests">
+            {stored.hasRecord ? "how your tape and your garments came out in them, as you allowed there" : "nothing"}
+          </StoredEntry>
           <StoredEntry label="The designer’s note">
             {stored.hasNote ? "a note about you that only the designer and their helpers see" : "none"}
           </StoredEntry>
@@ -84,6 +89,7 @@ export function StoredDataView({ tester, stored, looked }: WholeProps) {
       <Section title="Who looked at it" intro="The designer and their helpers, by day, in the last year.">
         {looked}
       </Section>
+      {habits}
       <Section
         title="Download your data"
         intro="One file with everything that is stored about you in this test, and the addresses of your photos."
