@@ -1,7 +1,7 @@
 "use client";
 
-import Link from "next/link";
 import { useEffect, useRef } from "react";
+import { LinkArea } from "./link-area";
 
 interface NavTab {
   readonly href: string;
@@ -27,15 +27,17 @@ export function NavTabs({ label, tabs, look = "parts" }: NavTabsProps) {
   }, [current]);
   return (
     <nav aria-label={label} className={`nav-tabs nav-${look}`}>
-      <ul ref={list}>
-        {tabs.map(({ href, label: text, current: isCurrent }) => (
-          <li key={href}>
-            <Link href={href} prefetch={false} aria-current={isCurrent ? "page" : undefined}>
-              {text}
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <LinkArea>
+        <ul ref={list}>
+          {tabs.map(({ href, label: text, current: isCurrent }) => (
+            <li key={href}>
+              <a href={href} aria-current={isCurrent ? "page" : undefined}>
+                {text}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </LinkArea>
     </nav>
   );
 }

@@ -7,7 +7,7 @@ import { testerPageHref } from "@/features/calls/call-pages";
 import { readDecision } from "@/features/calls/report-schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import { NAMED, namedTester, testersById } from "./named-testers-data";
+import { NAMED, namedTester, namedTestersSql, type NamedRow } from "./named-testers-data";
 import { itemKey, type MadeDecision, type MadeDecisions } from "./mistakes/decision-copy";
 
 /** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
@@ -108,17 +108,18 @@ export async function storedTesters<Shape extends z.ZodRawShape>(
 /** What people decided on items of some testers' newest reports, by `itemKey`. */
 export async function madeDecisions(access: CallAccess, codes: readonly string[]): Promise<MadeDecisions> {
   if (codes.length === 0) return new Map();
-  const rows = await database().decision.findMany({
-    where: { report: { tester: testersById(access, codes) } },
-    // A decision on the same item in a newer report comes last and replaces the older one.
-    orderBy: { report: { version: "asc" } },
-    select: { ...DECISION, report: { select: { tester: { select: NAMED } } } },
-  });
+  // A decision on the same item in a newer report comes last and replaces the older one.
+  const rows = await database().$queryRaw<(DecisionRow & { readonly tester: NamedRow })[]>`
+    SELECT decision.part::text AS part, decision.position, decision.decision::text AS decision, decision.used_cm AS "usedCm",
+      decision.reason, decision.decided_at AS "decidedAt", jsonb_build_object('name', account.name) AS "decidedBy",
+      to_jsonb(named) AS tester
+    FROM (${namedTestersSql(access, codes)}) AS named
+    JOIN report ON report.tester_id = named.id
+    JOIN decision ON decision.report_id = report.id
+    LEFT JOIN account ON account.id = decision.decided_by_id
+    ORDER BY report.version`;
   return new Map(
-    rows.map((row) => [
-      itemKey({ ...row, tester: namedTester(access, row.report.tester).tester }),
-      madeDecisionOf(row),
-    ]),
+    rows.map((row) => [itemKey({ ...row, tester: namedTester(access, row.tester).tester }), madeDecisionOf(row)]),
   );
 }
 
@@ -137,7 +138,10 @@ const DECISION = {
   decidedBy: { select: { name: true } },
 } as const;
 
-type DecisionRow = Prisma.DecisionGetPayload<{ select: typeof DECISION }>;
+interface DecisionRow extends Omit<Prisma.DecisionGetPayload<{ select: typeof DECISION }>, "decidedBy"> {
+  /** No name where the account is gone. */
+  readonly decidedBy: { readonly name: string | null } | null;
+}
 
 function madeDecisionOf({ reason, decidedBy, decidedAt, ...stored }: DecisionRow): MadeDecision {
   return { decision: readDecision(stored), reason, by: decidedBy?.name ?? null, at: decidedAt };
@@ -156,7 +160,7 @@ export async function namesAndPages(
   const names = new Map<string, string>();
   const pages = new Map<string, string>();
   if (codes.length === 0) return { names, pages };
-  const rows = await database().tester.findMany({ where: testersById(access, codes), select: NAMED });
+  const rows = await database().$queryRaw<NamedRow[]>(namedTestersSql(access, codes));
   for (const row of rows) {
     const { tester, name } = namedTester(access, row);
     names.set(tester, name);
@@ -178,12 +182,13 @@ export async function testerPlaces(
   { analysisId, testers }: { readonly analysisId: string; readonly testers: readonly string[] },
 ): Promise<TesterPlace[]> {
   if (testers.length === 0) return [];
-  const rows = await database().analysisTester.findMany({
-    where: { analysisId, analysis: { call: callScope(access) }, tester: testersById(access, testers) },
-    orderBy: { position: "asc" },
-    select: { position: true, tester: { select: NAMED } },
-  });
-  return rows.map(({ position, tester }) => ({ position, ...namedTester(access, tester) }));
+  const rows = await database().$queryRaw<(NamedRow & { readonly position: number })[]>`
+    SELECT named.*, analysis_tester.position
+    FROM (${namedTestersSql(access, testers)}) AS named
+    JOIN analysis ON analysis.id = ${analysisId}::uuid AND analysis.call_id = ${access.callId}::uuid
+    JOIN analysis_tester ON analysis_tester.analysis_id = analysis.id AND analysis_tester.tester_id = named.id
+    ORDER BY analysis_tester.position`;
+  return rows.map(({ position, ...row }) => ({ position, ...namedTester(access, row) }));
 }
 
 /** A test whose reports an analysis counts, and how many they are. */

@@ -2,6 +2,7 @@ import "server-only";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import { listingSchema, type NoticeFacts, type TesterDates } from "@/features/recruiting/listing/schema";
 import { designerOfPattern } from "@/features/patterns/data";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
@@ -61,7 +62,11 @@ export interface TesterRead {
 
 /** Everything that a tester's pages show about the tester and the test, except the report. */
 export async function readTester(access: TesterAccess): Promise<TesterRead> {
-  const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
+  return toTesterRead(await database().tester.findUnique({ where: testerScope(access), select: TESTER_READ }));
+}
+
+/** @throws {AppError} "not-found" if the row is gone, or the tester has no revision. */
+export function toTesterRead(row: Prisma.TesterGetPayload<{ select: typeof TESTER_READ }> | null): TesterRead {
   if (row?.revision == null) throw new AppError("not-found");
   const { contact, call, accountId, milestones, unit, terms, sizesShown } = row;
   const [milestone] = milestones;
@@ -99,7 +104,8 @@ export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promise
   return { promised: gives, yarnAsked: yarn, notice };
 }
 
-const OWN = {
+/** What `toTesterRead` reads of a tester's row. */
+export const TESTER_READ = {
   id: true,
   code: true,
   size: true,
@@ -125,4 +131,4 @@ const OWN = {
       pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },
   },
-} as const;
+} satisfies Prisma.TesterSelect;

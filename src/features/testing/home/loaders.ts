@@ -1,12 +1,13 @@
 import "server-only";
 import { cache } from "react";
 import type { PatternDocument } from "@/engine/pattern";
-import { readDraft, type ReportInHand } from "@/features/testing/report/data";
+import type { ReportInHand } from "@/features/testing/report/data";
 import { foundOr404 } from "@/server/found-or-404";
 import type { TesterAccess } from "./access";
-import { testerAccess } from "./request-access";
-import { readTester, type TesterRead } from "./data";
+import { asker } from "./request-access";
+import type { TesterRead } from "./data";
 import { testerSteps, type TesterStep } from "./tester-steps";
+import { viewedTester } from "./viewed-data";
 
 export interface LoadedTester {
   readonly access: TesterAccess;
@@ -24,8 +25,7 @@ export interface LoadedTester {
 export const loadTester = cache((testerId: string): Promise<LoadedTester> => foundOr404(ownTester(testerId)));
 
 async function ownTester(testerId: string): Promise<LoadedTester> {
-  const access = await testerAccess(testerId);
-  const [read, inHand] = await Promise.all([readTester(access), readDraft(access)]);
+  const { access, read, inHand } = await viewedTester(testerId, await asker(testerId));
   const { savedPattern: document } = inHand;
   const label = document.sizes.find(({ id }) => id === read.size)?.label ?? read.size;
   const revision = { revisionId: inHand.revisionId, number: read.revisionNumber, document };

@@ -12,6 +12,7 @@ import { ANSWERS } from "@/features/calls/answer-data";
 import { toAnswers } from "@/features/calls/answers-computed";
 import { revisionSelect, revisionTold, toldOf, withDocument, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
@@ -67,6 +68,15 @@ export const textsSchema = z.record(z.string(), z.string());
  */
 export async function readDraft(access: TesterAccess, connection: Connection = database()): Promise<ReportInHand> {
   const row = await connection.tester.findUnique({ where: testerScope(access), select: IN_HAND });
+  return await toReportInHand(access, row, connection);
+}
+
+/** The same of a row that was read already. */
+export async function toReportInHand(
+  access: TesterAccess,
+  row: Prisma.TesterGetPayload<{ select: typeof IN_HAND }> | null,
+  connection: Connection = database(),
+): Promise<ReportInHand> {
   const [report] = row?.reports ?? [];
   const followed = row?.revision ?? report?.revision;
   if (row == null || followed === undefined) throw new AppError("not-found");
@@ -124,7 +134,8 @@ export const NEWEST_REPORT = {
   },
 };
 
-const IN_HAND = {
+/** What `toReportInHand` reads of a tester's row. */
+export const IN_HAND = {
   size: true,
   unit: true,
   stoppedAt: true,
@@ -135,7 +146,7 @@ const IN_HAND = {
   reports: { ...NEWEST_REPORT, select: { ...NEWEST_REPORT.select, revision: { select: revisionTold } } },
   numberQuestions: SHOWN_TO_TESTER,
   correctionAnswers: ANSWERS,
-};
+} satisfies Prisma.TesterSelect;
 
 interface ReportRow {
   readonly id: string;

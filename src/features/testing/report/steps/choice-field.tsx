@@ -1,11 +1,5 @@
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
-import { AskedAtField } from "../autosave/asked-at-field";
-import { FieldMessages, RemarksBelow, remarksId } from "./field-messages";
-
-interface FieldChoice {
-  readonly value: string;
-  readonly label: string;
-}
+import { ChoiceControl, type FieldChoice } from "./choice-control";
 
 interface ChoiceFieldProps {
   readonly report: FilledReport;
@@ -19,33 +13,16 @@ interface ChoiceFieldProps {
 }
 
 /** A choice between a few values. */
-export function ChoiceField({ report, field, legend, choices, prefilled, keepsSpace = false }: ChoiceFieldProps) {
+export function ChoiceField({ report, field, legend, choices, prefilled, keepsSpace }: ChoiceFieldProps) {
   const { faults, remarks } = fieldNotes(report, field);
-  const chosen = textOf(report, field) ?? prefilled;
   return (
-    <fieldset
-      id={field}
-      className="min-w-0"
-      aria-describedby={`${field}-messages${keepsSpace ? ` ${remarksId(field)}` : ""}`}
-    >
-      <legend className="mb-1 font-semibold wrap-anywhere">{legend}</legend>
-      <div className="flex flex-wrap gap-2">
-        {choices.map(({ value, label }) => (
-          <label key={value} className="choice">
-            <input
-              type="radio"
-              name={field}
-              value={value}
-              defaultChecked={chosen === value}
-              {...(prefilled === undefined ? {} : { "data-prefilled": true })}
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-      </div>
-      <FieldMessages field={field} faults={faults} remarks={keepsSpace ? [] : remarks} />
-      {keepsSpace ? <RemarksBelow isTall report={report} fields={[field]} /> : null}
-      <AskedAtField field={field} />
-    </fieldset>
+    <ChoiceControl
+      {...{ field, legend, choices }}
+      chosen={textOf(report, field) ?? prefilled ?? null}
+      {...(prefilled === undefined ? {} : { isPrefilled: true })}
+      {...(keepsSpace ? { keepsSpace } : {})}
+      {...(faults.length > 0 ? { faults } : {})}
+      {...(remarks.length > 0 ? { remarks } : {})}
+    />
   );
 }

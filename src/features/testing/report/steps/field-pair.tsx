@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { FilledReport } from "../filled-report";
 import { NumberQuestionBox } from "../../asked/number-question-box";
-import { RemarksBelow } from "./field-messages";
+import { RemarksBelow } from "./remarks-below";
 import { FieldQuestion, KeptAnswer } from "./field-question";
 import { QuestionSpace } from "./question-space";
 

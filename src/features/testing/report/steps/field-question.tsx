@@ -14,11 +14,21 @@ interface FieldQuestionProps extends FieldProps {
   readonly isFolded?: boolean;
 }
 
+/** Whether the tester answered a question about a field with yes, and there is none now. */
+export function isKeptAt(report: FilledReport, field: string): boolean {
+  const keptField = answerField(field);
+  return keptField !== null && textOf(report, keptField) === "yes" && !isAskedAt(report, field);
+}
+
+/** Whether there is a question about a field. */
+export function isAskedAt({ questions }: FilledReport, field: string): boolean {
+  return questions.some((asked) => asked.field === field);
+}
+
 /** A question about a field that the tester answered with yes, which they can take back. */
 export function KeptAnswer({ report, field }: FieldProps) {
   const keptField = answerField(field);
-  const isKept = keptField !== null && textOf(report, keptField) === "yes";
-  if (!isKept || report.questions.some((asked) => asked.field === field)) return null;
+  if (keptField === null || !isKeptAt(report, field)) return null;
   return (
     <div data-kept>
       <TickBox report={report} field={keptField} label="You confirmed that this is correct." />

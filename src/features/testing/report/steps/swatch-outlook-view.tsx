@@ -1,6 +1,6 @@
 import type { ReportContext, SwatchOutlook } from "@/engine/reporting";
 import { formatChangeNumber, formatLengthNumber } from "@/ui/format-length";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { OutlookTable, type OutlookRow } from "./outlook-table";
 import type { SwatchTry } from "./swatch-tries";
 
 interface SwatchOutlookViewProps {
@@ -32,54 +32,21 @@ export function SwatchOutlookView({ outcome: { outlook }, context }: SwatchOutlo
       {outlook.measurements.length === 0 ? null : (
         <details className="mt-2">
           <summary className="text-link inline-flex min-h-11 items-center">Each measurement of your size</summary>
-          <OutlookTable outlook={outlook} context={context} />
+          <OutlookTable unit={context.unit} rows={shownRows(outlook, context)} />
         </details>
       )}
     </div>
   );
 }
 
-function OutlookTable({
-  outlook,
-  context: { pattern, unit },
-}: {
-  readonly outlook: SwatchOutlook;
-  readonly context: ReportContext;
-}) {
+/** The rows in words. */
+function shownRows({ measurements }: SwatchOutlook, { pattern, unit }: ReportContext): readonly OutlookRow[] {
   const labelOf = (id: string) => pattern.measurements.find((each) => each.id === id)?.label ?? id;
-  return (
-    <TableFrame label="Each measurement of your size at this gauge">
-      <table className={`${TABLE} text-sm max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
-        <thead className={TABLE_HEAD}>
-          <tr>
-            <th scope="col">{unit}</th>
-            <th scope="col" className="text-right">
-              Pattern
-            </th>
-            <th scope="col" className="text-right">
-              Would be
-            </th>
-            <th scope="col" className="text-right">
-              Difference{" "}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {outlook.measurements.map(({ measurement, promisedCm, wouldBeCm, differenceCm, isBeyondTolerance }) => (
-            <tr key={measurement} className={TABLE_ROW}>
-              <th scope="row" className="min-w-24 font-normal wrap-break-word">
-                {labelOf(measurement)}
-              </th>
-              <td className="text-right">{formatLengthNumber(promisedCm, unit)}</td>
-              <td className="text-right">{formatLengthNumber(wouldBeCm, unit)}</td>
-              <td className={`whitespace-nowrap text-right ${isBeyondTolerance ? "font-semibold text-thread" : ""}`}>
-                {isBeyondTolerance ? "▲ " : ""}
-                {formatChangeNumber(differenceCm, unit)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableFrame>
-  );
+  return measurements.map(({ measurement, promisedCm, wouldBeCm, differenceCm, isBeyondTolerance }) => [
+    labelOf(measurement),
+    formatLengthNumber(promisedCm, unit),
+    formatLengthNumber(wouldBeCm, unit),
+    formatChangeNumber(differenceCm, unit),
+    isBeyondTolerance,
+  ]);
 }

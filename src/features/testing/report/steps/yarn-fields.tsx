@@ -3,7 +3,7 @@ import { fieldOf, type YarnPart } from "@/engine/reporting";
 import { formatYarnNumber, yarnUnit } from "@/ui/format-yarn-length";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { FieldPair, SharedQuestion } from "./field-pair";
-import { RemarksBelow } from "./field-messages";
+import { RemarksBelow } from "./remarks-below";
 import { FoldedFields } from "./folded-fields";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
