@@ -39,8 +39,9 @@ test("every piece is drawn and its shaping told, in one size and in all of them"
 test("the drawing to print is a sound SVG document of a stated size", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const label = `Front <b> & "so" on`;
-  const pieces = CALL.pattern.pieces.map((piece) => (piece.id === "front" ? { ...piece, label } : piece));
-  const pattern = await patternOf(page, { ...CALL, pattern: { ...CALL.pattern, pieces } });
+  const pieces = CALL.pattern.garment.pieces.map((piece) => (piece.id === "front" ? { ...piece, label } : piece));
+  const garment = { ...CALL.pattern.garment, pieces };
+  const pattern = await patternOf(page, { ...CALL, pattern: { ...CALL.pattern, garment } });
   await page.goto(`${pattern}/pieces?size=size-m`);
   const print = await page.getByRole("link", { name: "Print schematics" }).getAttribute("href");
   const text = await exported(page, print ?? "");

@@ -1,4 +1,4 @@
-import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+import { PATTERN_FORMAT_1, upgradePattern, type PatternDocument, type PatternDocument1 } from "@/engine/pattern";
 import { saltmarshInstructions } from "./saltmarsh-instructions";
 import {
   STITCHES_PER_CM,
@@ -34,8 +34,8 @@ import {
 const tee = { fabric: "stocking", made: 1, yarn: "main" } as const;
 
 /** The demonstration's pattern as it is published, nine sizes. */
-export const saltmarshPattern: PatternDocument = {
-  format: PATTERN_FORMAT,
+const saltmarsh: PatternDocument1 = {
+  format: PATTERN_FORMAT_1,
   name: "Saltmarsh Tee (invented)",
   craft: "knitting",
   bodyMeasurements: [
@@ -233,3 +233,6 @@ export const saltmarshPattern: PatternDocument = {
   },
   instructions: saltmarshInstructions,
 };
+
+/** The demonstration's pattern as it is published, nine sizes. */
+export const saltmarshPattern: PatternDocument = upgradePattern(saltmarsh);

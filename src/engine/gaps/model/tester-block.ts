@@ -1,9 +1,8 @@
-import type { Fabric, Tester } from "../../pattern";
+import { statedGauge, type Fabric, type Tester } from "../../pattern";
 import {
   chooseSwatch,
   garmentGaugeUncertainty,
   growthOfTester,
-  statedGauge,
   type GaugeUncertainty,
   type PatternIndex,
 } from "../../prediction";

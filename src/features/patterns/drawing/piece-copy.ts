@@ -1,16 +1,21 @@
-import type { PatternDocument, Piece } from "@/engine/pattern";
+import type { GarmentPiece, PatternDocument } from "@/engine/pattern";
 import { withNoun, type RowNoun, type SizedSection } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
-const STARTS: Readonly<Record<NonNullable<Piece["start"]>, string>> = {
+const STARTS: Readonly<Record<NonNullable<GarmentPiece["start"]>, string>> = {
   hem: "worked from the hem up",
   neck: "worked from the neck down",
   side: "worked from side to side",
+  centre: "worked from the centre out",
 };
 
 /** `Made twice, in Stocking stitch, worked from the neck down.` */
-export function pieceWords(pattern: PatternDocument, { made, fabric, start, mirrored }: Piece, noun: RowNoun): string {
+export function pieceWords(
+  pattern: PatternDocument,
+  { made, fabric, start, mirrored }: GarmentPiece,
+  noun: RowNoun,
+): string {
   const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
   const made_ = made === 1 ? "once" : made === 2 ? "twice" : `${made} times`;
   const parts = [

@@ -1,0 +1,88 @@
+import { stepsOfPiece, type GarmentPiece, type GarmentStep, type PatternDocument, type StepPart } from "../pattern";
+import { rowNoun, type RowNoun } from "../shaping";
+import type { GarmentFault, GarmentWork } from "./garment-work";
+import { withNumbers, type NumberedGarment } from "./with-numbers";
+import { workGarment } from "./work-garment";
+
+/** A step in one size. */
+export interface StepInSize {
+  readonly size: string;
+  /** Absent where a count has no number yet, in it or in a step that it goes on from. */
+  readonly status: "worked" | "fault" | "absent";
+  /** What it leaves of each part that it is worked in or makes; empty where it is absent. */
+  readonly onNeedle: readonly { readonly part: StepPart["part"]; readonly stitches: number }[];
+  /** Number of the last row of its part; null where it is absent. */
+  readonly row: number | null;
+  /** What is wrong or missing, in sentences. */
+  readonly messages: readonly string[];
+}
+
+export interface StepInSizes {
+  readonly step: GarmentStep;
+  /** In the pattern's order. */
+  readonly sizes: readonly StepInSize[];
+}
+
+export interface PieceSteps {
+  readonly piece: GarmentPiece;
+  readonly noun: RowNoun;
+  readonly steps: readonly StepInSizes[];
+}
+
+/**
+ * What every step of every piece leaves on the needle in every size, and what is wrong with it.
+ *
+ * @param pattern a parsed pattern; counts may still be without numbers.
+ * @param blocked ids of steps that are left out in any case.
+ * @returns pieces and their steps in the garment's order.
+ */
+export function stepsInSizes(pattern: PatternDocument, blocked?: ReadonlySet<string>): PieceSteps[] {
+  const sized = pattern.sizes.map(({ id }) => {
+    const numbered = withNumbers(pattern, id, blocked);
+    const work = workGarment(numbered.pattern, id);
+    return { size: id, numbered, work, faults: faultsByStep(work) };
+  });
+  const fabrics = new Map(pattern.fabrics.map((fabric) => [fabric.id, fabric]));
+  return pattern.garment.pieces.map((piece) => {
+    const steps = stepsOfPiece(pattern.garment, piece.id);
+    const isRound = steps.some((step) => step.do === "start" && step.worked !== "flat");
+    return {
+      piece,
+      noun: isRound ? "round" : rowNoun(fabrics.get(piece.fabric) ?? {}),
+      steps: steps.map((step) => ({ step, sizes: sized.map((each) => stepInSize(step, each)) })),
+    };
+  });
+}
+
+function faultsByStep({ faults }: GarmentWork): Map<string | null, GarmentFault[]> {
+  const found = new Map<string | null, GarmentFault[]>();
+  for (const fault of faults) {
+    const known = found.get(fault.step);
+    if (known === undefined) found.set(fault.step, [fault]);
+    else known.push(fault);
+  }
+  return found;
+}
+
+interface Sized {
+  readonly size: string;
+  readonly numbered: NumberedGarment;
+  readonly work: GarmentWork;
+  readonly faults: ReadonlyMap<string | null, readonly GarmentFault[]>;
+}
+
+function stepInSize(step: GarmentStep, { size, numbered, work, faults }: Sized): StepInSize {
+  const missing = numbered.absent.get(step.id);
+  if (missing !== undefined) {
+    const messages = missing.length === 0 ? [] : [missingText(missing)];
+    return { size, status: "absent", onNeedle: [], row: null, messages };
+  }
+  const { onNeedle = [], row = null } = work.results.get(step.id) ?? {};
+  const messages = (faults.get(step.id) ?? []).map(({ message }) => message);
+  return { size, status: messages.length > 0 ? "fault" : "worked", onNeedle, row, messages };
+}
+
+function missingText(labels: readonly string[]): string {
+  const names = labels.map((label) => `“${label}”`);
+  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Enter ${names.length === 1 ? "it" : "them"} to see how this is worked.`;
+}
