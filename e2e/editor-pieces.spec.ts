@@ -96,7 +96,6 @@ test("a front is built by adding what is done next, with the stitches after each
   await expect(step(page, 4)).toContainText("Work 40 rows even");
 
   await page.reload();
-  await page.getByRole("button", { name: /^Front/ }).click();
   await expect(step(page, 5)).toContainText("Divide: 29 (35) for “piece-right”");
 });
 

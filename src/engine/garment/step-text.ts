@@ -91,7 +91,9 @@ function shapeText(
   const { noun } = names;
   const where = at === "both" ? "at each end" : placeText(at);
   const often =
-    every === undefined ? `spread over the ${everyOther ? `alternate ${noun}s` : `${noun}s`}` : everyText(every, names);
+    every === undefined
+      ? `spread evenly over ${everyOther ? `every other ${noun}` : `the ${noun}s`}`
+      : everyText(every, names);
   const first = start === undefined ? "" : `, first in ${noun} ${names.number(start)}`;
   return `${SHAPE_VERBS[as]} ${stitches(number, names)} ${where}, ${often}, ${timesText(times, names)}${first}`;
 }

@@ -6,7 +6,7 @@ import { countsOfStep, lengthsOfStep } from "./step-numbers";
 /**
  * The part of a pattern that a test of some of its pieces is about: what their testers swatch, count and measure.
  *
- * Pieces whose stitches come from others are worked with those. A measurement belongs to it where it is made of a count that one
+ * Pieces whose stitches are divided or joined from others are worked with those; stitches picked up along others are cast on. A measurement belongs to it where it is made of a count that one
  * of the pieces has, and of none that only other pieces have. Its counts, its lengths and their fabrics belong to it, and the body
  * measurements that its targets name. Yarn does not: what one piece took says nothing of the garment.
  *
@@ -53,15 +53,16 @@ function garmentOfPieces(garment: Garment, wanted: readonly string[]): Garment |
   const parts = edgeParts(garment);
   return {
     pieces: garment.pieces.filter(({ id }) => chosen.has(id)),
-    steps: garment.steps.filter((step) => isIn(homeOfStep(step))).map((step) => endedAlone(step, isIn)),
+    steps: garment.steps
+      .filter((step) => isIn(homeOfStep(step)))
+      .map((step) => madeAlone(step, (edge) => isIn(parts.get(edge) ?? ""), isIn)),
     seams: garment.seams.filter((seam) => [seam.a, seam.b].every(({ edge }) => isIn(parts.get(edge) ?? ""))),
   };
 }
 
-/** By piece, the others that its stitches come from: divided, joined or picked up. */
+/** By piece, the others that its stitches are divided or joined from. */
 function neededPieces(garment: Garment): Map<string, Set<string>> {
   const pieceOf = pieceOfParts(garment);
-  const parts = edgeParts(garment);
   const needs = new Map(garment.pieces.map(({ id }) => [id, new Set<string>()]));
   const need = (part: string, from: string) => {
     const [piece, other] = [pieceOf.get(part)?.id ?? "", pieceOf.get(from)?.id];
@@ -70,13 +71,20 @@ function neededPieces(garment: Garment): Map<string, Set<string>> {
   for (const step of garment.steps) {
     const used = step.do === "join" ? step.parts.map(({ part }) => part) : [step.in.part];
     for (const made of partsMadeBy(step)) for (const from of used) need(made, from);
-    if (step.do === "start") for (const { edge } of step.along ?? []) need(step.in.part, parts.get(edge) ?? "");
   }
   return needs;
 }
 
-/** Without the piece that it is worked together with, an edge is bound off. */
-function endedAlone(step: GarmentStep, isIn: (part: string) => boolean): GarmentStep {
+/** Without the piece that it is worked together with, an edge is bound off; without that of an edge, stitches are cast on. */
+function madeAlone(
+  step: GarmentStep,
+  hasEdge: (edge: string) => boolean,
+  isIn: (part: string) => boolean,
+): GarmentStep {
+  if (step.do === "start" && step.along?.some(({ edge }) => !hasEdge(edge))) {
+    const { along: _along, rate: _rate, rateBoundOff: _boundOff, rateHeld: _held, ...start } = step;
+    return { ...start, how: "cast-on" };
+  }
   if (step.do !== "end" || step.with === undefined || isIn(step.with.part)) return step;
   const { with: _other, ...rest } = step;
   return { ...rest, how: "bind-off" };

@@ -34,7 +34,7 @@ describe("patternOfPieces", () => {
 
   it("is drawn as these pieces are drawn among all of them, with their own measurements", () => {
     const whole = saltmarshPattern;
-    for (const pieces of [["sleeve"], ["front", "sleeve"]]) {
+    for (const pieces of [["sleeve"], ["body"], ["body", "back"]]) {
       const tested = patternOfPieces(whole, pieces);
       const measured = ids(tested.measurements);
       for (const { id } of whole.sizes) {
