@@ -25,7 +25,8 @@ test("every piece is drawn and its shaping told, in one size and in all of them"
   const sleeve = page.getByRole("img", { name: /^Sleeve in M/ });
   await expect(sleeve).toBeVisible();
   // By hand: 82 − 70 = 12 stitches are 6 at each end; 19 cm are 57 rows.
-  const words = "Work 57 rows; decrease 1 stitch at each end, spread evenly over every other row, 6 times. 70 stitches.";
+  const words =
+    "Work 57 rows; decrease 1 stitch at each end, spread evenly over every other row, 6 times. 70 stitches.";
   await expect(page.getByText(words).first()).toBeVisible();
   await expect(page.getByRole("table", { name: "Measured on Sleeve in M" })).toContainText("Upper arm");
   await page.getByRole("link", { name: "All sizes" }).click();

@@ -1,6 +1,5 @@
 import { stepText } from "../garment";
-import { homeOfStep, pieceOfParts, type PlacedNumber } from "../pattern";
-import { rowNoun } from "../shaping";
+import { homeOfStep, pieceOfParts, roundParts, type PlacedNumber } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 
 /** A step with its counts and lengths by name: `Bind off “Underarm” stitches at the left edge`; undefined where there is none. */
@@ -15,9 +14,8 @@ export function stepWords(pattern: DraftPattern, id: string): string | undefined
     const { count, times, over } = typed;
     return `${nameOf(counts, count)}${times === undefined ? "" : ` × ${times}`}${over === undefined ? "" : ` ÷ ${over}`}`;
   };
-  const piece = pieceOfParts(garment).get(homeOfStep(step));
-  const fabric = pattern.fabrics.find((each) => each.id === piece?.fabric);
-  return stepText(step, { number, length: (length) => `to ${nameOf(lengths, length)}`, noun: rowNoun(fabric ?? {}) });
+  const noun = roundParts(garment).has(step.in.part) ? "round" : "row";
+  return stepText(step, { number, length: (length) => `to ${nameOf(lengths, length)}`, noun });
 }
 
 /** `Front, step 4`; the step's own name where it has one. */

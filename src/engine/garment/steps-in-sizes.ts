@@ -1,5 +1,12 @@
-import { stepsOfPiece, type GarmentPiece, type GarmentStep, type PatternDocument, type StepPart } from "../pattern";
-import { rowNoun, type RowNoun } from "../shaping";
+import {
+  roundParts,
+  stepsOfPiece,
+  type GarmentPiece,
+  type GarmentStep,
+  type PatternDocument,
+  type StepPart,
+} from "../pattern";
+import type { RowNoun } from "../shaping";
 import type { GarmentFault, GarmentWork } from "./garment-work";
 import { withNumbers, type NumberedGarment } from "./with-numbers";
 import { workGarment } from "./work-garment";
@@ -19,13 +26,13 @@ export interface StepInSize {
 
 export interface StepInSizes {
   readonly step: GarmentStep;
+  readonly noun: RowNoun;
   /** In the pattern's order. */
   readonly sizes: readonly StepInSize[];
 }
 
 export interface PieceSteps {
   readonly piece: GarmentPiece;
-  readonly noun: RowNoun;
   readonly steps: readonly StepInSizes[];
 }
 
@@ -42,16 +49,14 @@ export function stepsInSizes(pattern: PatternDocument, blocked?: ReadonlySet<str
     const work = workGarment(numbered.pattern, id);
     return { size: id, numbered, work, faults: faultsByStep(work) };
   });
-  const fabrics = new Map(pattern.fabrics.map((fabric) => [fabric.id, fabric]));
-  return pattern.garment.pieces.map((piece) => {
-    const steps = stepsOfPiece(pattern.garment, piece.id);
-    const isRound = steps.some((step) => step.do === "start" && step.worked !== "flat");
-    return {
-      piece,
-      noun: isRound ? "round" : rowNoun(fabrics.get(piece.fabric) ?? {}),
-      steps: steps.map((step) => ({ step, sizes: sized.map((each) => stepInSize(step, each)) })),
-    };
-  });
+  const rounds = roundParts(pattern.garment);
+  return pattern.garment.pieces.map((piece) => ({
+    piece,
+    steps: stepsOfPiece(pattern.garment, piece.id).map((step) => ({
+      ...{ step, noun: rounds.has(step.in.part) ? "round" : "row" },
+      sizes: sized.map((each) => stepInSize(step, each)),
+    })),
+  }));
 }
 
 function faultsByStep({ faults }: GarmentWork): Map<string | null, GarmentFault[]> {

@@ -67,6 +67,16 @@ export function pieceOfPlace(garment: TypedGarment, on: TypedPlace | undefined):
 
 type TypedPlace = { readonly piece: string } | { readonly from: readonly [edge: string, share: number] };
 
+/** Parts that are worked in rounds; those that a round is divided into are worked flat. */
+export function roundParts({ steps }: Pick<TypedGarment, "steps">): Set<string> {
+  return new Set(
+    steps.flatMap((step) => {
+      if (step.do === "start") return step.worked === "flat" ? [] : [step.in.part];
+      return step.do === "join" && step.worked !== "flat" ? [step.as] : [];
+    }),
+  );
+}
+
 /** Steps of a piece, in the garment's order. */
 export function stepsOfPiece<Given extends TypedGarment>(garment: Given, piece: string): Given["steps"][number][] {
   const pieces = pieceOfParts(garment);

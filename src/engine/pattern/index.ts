@@ -95,6 +95,7 @@ export {
   partsMadeBy,
   pieceOfParts,
   pieceOfPlace,
+  roundParts,
   stepsOfPiece,
 } from "./garment-parts";
 export { countsOfStep, lengthsOfStep, type PlacedNumber } from "./step-numbers";

@@ -23,8 +23,8 @@ export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
 export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
   const worked = stepsInSizes(pattern);
-  return patternShaping(pattern).map(({ piece, noun: ofFabric, sections }, index) => {
-    const { noun = ofFabric, steps = [] } = sections.length > 0 ? {} : (worked[index] ?? {});
+  return patternShaping(pattern).map(({ piece, noun, sections }, index) => {
+    const { steps = [] } = sections.length > 0 ? {} : (worked[index] ?? {});
     const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
       const shape = ofSize[index];
       return shape === undefined ? [] : [{ size, shape }];

@@ -71,11 +71,11 @@ export function PieceInAllSizes(props: PieceSheetProps) {
 }
 
 function PieceFrame({ pattern, board, children }: PieceSheetProps & { readonly children: ReactNode }) {
-  const { piece, noun } = board;
+  const { piece } = board;
   return (
     <Sheet>
       <h3 className="wrap-anywhere">{piece.label}</h3>
-      <p className="mb-6 text-soft wrap-anywhere">{pieceWords(pattern, piece, noun)}</p>
+      <p className="mb-6 text-soft wrap-anywhere">{pieceWords(pattern, board)}</p>
       {children}
     </Sheet>
   );

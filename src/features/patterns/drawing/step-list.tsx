@@ -12,13 +12,13 @@ interface StepListProps {
 
 /** The steps of a piece with their numbers, what is on the needle after each, and what cannot be worked. */
 export function StepList({ pattern, board, sizes }: StepListProps) {
-  const { steps, noun } = board;
+  const { steps } = board;
   if (steps.length === 0) return null;
   return (
     <ol className="numbers grid list-decimal gap-2 pl-6 marker:text-soft">
       {steps.map((worked) => (
         <li key={worked.step.id} className="wrap-anywhere">
-          {stepSentence(pattern, worked, { sizes, noun })}.
+          {stepSentence(pattern, worked, sizes)}.
           <NeedleWords worked={worked} sizes={sizes} />
           {stepFaults(worked, sizes).map((says) => (
             <p key={says} className="font-semibold text-thread">
@@ -41,8 +41,8 @@ function NeedleWords({ worked, sizes }: { readonly worked: StepInSizes; readonly
 /** What a step does, in one size or in all of them. */
 export function stepSentence(
   { counts, grading, lengths = [] }: PatternDocument,
-  { step }: StepInSizes,
-  { sizes, noun }: { readonly sizes: readonly Size[]; readonly noun: PieceBoard["noun"] },
+  { step, noun }: StepInSizes,
+  sizes: readonly Size[],
 ): string {
   return stepText(step, {
     noun,

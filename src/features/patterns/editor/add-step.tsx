@@ -2,29 +2,30 @@
 
 import { useState } from "react";
 import { useEditing } from "./editing";
-import { openParts, type DraftPiece, type DraftStep, type NewStep } from "./draft-garment";
+import { openParts, type DraftPiece, type NewStep } from "./draft-garment";
 import { AddButton } from "./item-buttons";
 import { nextSteps } from "./next-steps";
 
 interface AddStepProps {
   readonly piece: DraftPiece;
-  readonly steps: readonly DraftStep[];
+  /** Whether it has a step. */
+  readonly isBegun: boolean;
   readonly onSteps: (steps: readonly NewStep[]) => void;
 }
 
 const ANEW = "";
 
 /** What is done next in a piece: with the stitches on the needle, those of one part where there are several. */
-export function AddStep({ piece, steps, onSteps }: AddStepProps) {
+export function AddStep({ piece, isBegun, onSteps }: AddStepProps) {
   const { pattern } = useEditing("pattern");
-  const open = openParts(steps);
+  const open = openParts(pattern.garment, piece.id);
   const [chosen, setChosen] = useState<string | null>(null);
-  const part = chosen === ANEW ? undefined : (open.find((each) => each === chosen) ?? open[0]);
+  const part = chosen === ANEW ? undefined : (open.find((each) => each === chosen) ?? open.at(-1));
   const head = `next-${piece.id}`;
   return (
     <section aria-labelledby={head} className="mt-4">
       <h5 id={head} className="font-sans text-base font-semibold">
-        {steps.length === 0 ? "Start with" : "Next"}
+        {isBegun ? "Next" : "Start with"}
       </h5>
       {open.length === 0 ? null : (
         <label className="mb-2 block text-sm text-soft">

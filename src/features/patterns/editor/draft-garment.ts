@@ -1,5 +1,5 @@
 import type { DraftPattern } from "@/engine/editing";
-import { edgeMadeBy, partsMadeBy, stepsOfPiece } from "@/engine/pattern";
+import { edgeMadeBy, partsMadeBy, pieceOfParts, stepsOfPiece } from "@/engine/pattern";
 import { uniqueSlug } from "@/engine/tables";
 
 export type DraftGarment = DraftPattern["garment"];
@@ -61,17 +61,18 @@ export function withoutPiece(garment: DraftGarment, id: string): DraftGarment {
   };
 }
 
-/** Stitches that a next step can work, by part: those on the needle, and held ones. */
-export function openParts(steps: readonly DraftStep[]): string[] {
+/** Stitches of a piece that a next step can work, by part: those on the needle, and held ones. */
+export function openParts(garment: DraftGarment, piece: string): string[] {
   const open = new Set<string>();
-  for (const step of steps) {
+  for (const step of garment.steps) {
     if (step.do === "start") open.add(step.in.part);
     for (const part of partsMadeBy(step)) open.add(part);
     if (step.do === "join") for (const { part } of step.parts) if (part !== step.as) open.delete(part);
     const isUsed = step.do === "divide" || (step.do === "end" && step.how !== "hold");
     if (isUsed && !partsMadeBy(step).includes(step.in.part)) open.delete(step.in.part);
   }
-  return [...open];
+  const pieceOf = pieceOfParts(garment);
+  return [...open].filter((part) => pieceOf.get(part)?.id === piece);
 }
 
 /** Edges that stitches can be picked up along. */

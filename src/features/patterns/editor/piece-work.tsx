@@ -2,8 +2,7 @@
 
 import { useState } from "react";
 import type { WorkedDraft } from "@/engine/editing";
-import { stepsOfPiece } from "@/engine/pattern";
-import { rowNoun } from "@/engine/shaping";
+import { roundParts, stepsOfPiece } from "@/engine/pattern";
 import { AddStep } from "./add-step";
 import { useEditing } from "./editing";
 import {
@@ -27,11 +26,11 @@ interface PieceWorkProps {
 /** The steps of a piece in the order they are worked, with the schematic growing beside them. */
 export function PieceWork({ piece, worked }: PieceWorkProps) {
   const { pattern, change } = useEditing("pattern", "change");
-  const { garment, fabrics } = pattern;
+  const { garment } = pattern;
   const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
   const steps = stepsOfPiece(garment, piece.id);
   const own = worked?.pieces.find((each) => each.piece.id === piece.id);
-  const noun = own?.noun ?? rowNoun(fabrics.find(({ id }) => id === piece.fabric) ?? {});
+  const rounds = roundParts(garment);
   const edit = (next: (now: DraftGarment) => DraftGarment, field: string | null) =>
     change((now) => ({ ...now, garment: next(now.garment) }), field);
   const add = (added: readonly NewStep[]) => {
@@ -62,7 +61,8 @@ export function PieceWork({ piece, worked }: PieceWorkProps) {
             {steps.map((step, index) => (
               <StepRow
                 key={step.id}
-                {...{ step, noun, namesPart }}
+                {...{ step, namesPart }}
+                noun={rounds.has(step.in.part) ? "round" : "row"}
                 index={garment.steps.indexOf(step)}
                 number={index + 1}
                 isOpen={opened.has(step.id)}
@@ -76,7 +76,7 @@ export function PieceWork({ piece, worked }: PieceWorkProps) {
               />
             ))}
           </ol>
-          <AddStep piece={piece} steps={steps} onSteps={add} />
+          <AddStep piece={piece} isBegun={steps.length > 0} onSteps={add} />
           <SideEdges piece={piece} />
         </div>
         {worked ? <PieceInNumbers worked={worked} piece={piece} /> : null}

@@ -91,12 +91,7 @@ function pieceBlock(board: PieceBoard, scale: number, { pattern, sizes, isAllSiz
     ? sizeLines(shapes, unit)
     : [...partLines(board, only, unit), ...stepLines(pattern, board, only.size)];
   return stacked(
-    [
-      textBlock(board.piece.label, widthMm, HEADING),
-      text(pieceWords(pattern, board.piece, board.noun)),
-      drawing,
-      ...says.map(text),
-    ],
+    [textBlock(board.piece.label, widthMm, HEADING), text(pieceWords(pattern, board)), drawing, ...says.map(text)],
     1.5,
   );
 }
@@ -111,10 +106,10 @@ function sizeLines(shapes: readonly { readonly label: string; readonly shape: Sh
   );
 }
 
-function stepLines(pattern: PatternDocument, { steps, noun }: PieceBoard, size: Size): string[] {
+function stepLines(pattern: PatternDocument, { steps }: PieceBoard, size: Size): string[] {
   return steps.map((worked, index) => {
     const faults = stepFaults(worked, [size]).map((says) => `${markSign("fault")} ${says}`);
-    return [`${index + 1}. ${stepSentence(pattern, worked, { sizes: [size], noun })}.`, ...faults].join(" ");
+    return [`${index + 1}. ${stepSentence(pattern, worked, [size])}.`, ...faults].join(" ");
   });
 }
 
