@@ -1,4 +1,4 @@
-import type { Garment, GarmentStep } from "@/engine/pattern";
+import type { Garment, GarmentStep, Tie } from "@/engine/pattern";
 
 const tee = { fabric: "stocking", yarn: "main" } as const;
 const body = { in: { part: "body" } };
@@ -91,3 +91,43 @@ export const saltmarshGarment: Garment = {
     { a: { edge: "front-left-shoulder" }, b: { edge: "back-right-shoulder" } },
   ],
 };
+
+/** What must add up where it is divided, and over its decreases. */
+export const saltmarshTies: readonly Tie[] = [
+  { count: "body", equals: [{ times: 2, count: "yoke" }] },
+  {
+    count: "yoke",
+    equals: [
+      { times: 2, count: "shoulder" },
+      { times: 1, count: "neck" },
+    ],
+  },
+  {
+    count: "yoke",
+    equals: [
+      { times: 2, count: "front-side" },
+      { times: 1, count: "neck-centre" },
+    ],
+  },
+  {
+    count: "front-side",
+    equals: [
+      { times: 1, count: "shoulder" },
+      { times: 1, count: "neck-steps" },
+    ],
+  },
+  {
+    count: "yoke-rows",
+    equals: [
+      { times: 1, count: "front-rows" },
+      { times: 1, count: "neck-rows" },
+    ],
+  },
+  {
+    count: "sleeve-top",
+    equals: [
+      { times: 1, count: "sleeve-cuff" },
+      { times: 2, count: "sleeve-steps" },
+    ],
+  },
+];

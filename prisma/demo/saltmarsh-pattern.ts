@@ -1,5 +1,5 @@
 import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
-import { saltmarshGarment } from "./saltmarsh-garment";
+import { saltmarshGarment, saltmarshTies } from "./saltmarsh-garment";
 import { saltmarshInstructions } from "./saltmarsh-instructions";
 import {
   STITCHES_PER_CM,
@@ -79,44 +79,7 @@ export const saltmarshPattern: PatternDocument = {
     { id: "front-side", label: "Front stitches at each side of the neck", fabric: "stocking", direction: "stitches" },
     { id: "sleeve-steps", label: "Decreases at each edge of a sleeve", fabric: "stocking", direction: "stitches" },
   ],
-  ties: [
-    { count: "body", equals: [{ times: 2, count: "yoke" }] },
-    {
-      count: "yoke",
-      equals: [
-        { times: 2, count: "shoulder" },
-        { times: 1, count: "neck" },
-      ],
-    },
-    {
-      count: "yoke",
-      equals: [
-        { times: 2, count: "front-side" },
-        { times: 1, count: "neck-centre" },
-      ],
-    },
-    {
-      count: "front-side",
-      equals: [
-        { times: 1, count: "shoulder" },
-        { times: 1, count: "neck-steps" },
-      ],
-    },
-    {
-      count: "yoke-rows",
-      equals: [
-        { times: 1, count: "front-rows" },
-        { times: 1, count: "neck-rows" },
-      ],
-    },
-    {
-      count: "sleeve-top",
-      equals: [
-        { times: 1, count: "sleeve-cuff" },
-        { times: 2, count: "sleeve-steps" },
-      ],
-    },
-  ],
+  ties: saltmarshTies,
   lengths: [
     { id: "hem-rib", label: "Hem rib", cm: HEM_RIB_CM },
     { id: "cuff-rib", label: "Cuff rib", cm: CUFF_RIB_CM },

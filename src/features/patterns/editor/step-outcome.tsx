@@ -3,7 +3,7 @@
 import type { StepInSize, StepInSizes } from "@/engine/garment";
 import { useEditing } from "./editing";
 import type { DraftStep } from "./draft-garment";
-import { bySizeText } from "./step-numbers";
+import { bySizeText } from "./step-sentence";
 
 interface StepOutcomeProps {
   readonly worked: StepInSizes | undefined;

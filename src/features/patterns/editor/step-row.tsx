@@ -8,7 +8,7 @@ import { useEditing, useEditingValue } from "./editing";
 import type { DraftStep } from "./draft-garment";
 import { ItemButtons } from "./item-buttons";
 import { StepFields } from "./step-fields";
-import { stepSentence } from "./step-numbers";
+import { stepSentence } from "./step-sentence";
 import { StepOutcome } from "./step-outcome";
 
 export interface StepRowProps {
