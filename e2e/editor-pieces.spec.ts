@@ -95,6 +95,7 @@ test("a front is built by adding what is done next, with the stitches after each
   await step(page, 3).getByTitle("Drag to move").dragTo(step(page, 4));
   await expect(step(page, 4)).toContainText("Work 40 rows even");
 
+  await expect(page.getByText(/Saved \d/)).toBeVisible();
   await page.reload();
   await expect(step(page, 5)).toContainText("Divide: 29 (35) for “piece-right”");
 });
