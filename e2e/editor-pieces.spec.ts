@@ -70,7 +70,7 @@ test("a front is built by adding what is done next, with the stitches after each
   await page.getByRole("button", { name: "Add count" }).click();
   await expect(step(page, 4)).toContainText("“Armhole rows” has no number yet.");
   await choose(step(page, 4), "Rows", "The same in every size");
-  await step(page, 4).getByLabel("Number", { exact: true }).fill("40");
+  await step(page, 4).getByLabel("Rows: number", { exact: true }).fill("40");
   await expect(step(page, 4)).toContainText("On the needle: 88 (104), after row 142 (152)");
 
   await next(page, "Hold the centre, work each side apart");

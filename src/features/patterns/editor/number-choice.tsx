@@ -65,13 +65,16 @@ export function RowsChoice({ at, label, value, direction, withLengths = false, o
         />
       </div>
       {isWhole && !isNaming ? (
-        <NumberField
-          at={at}
-          label="Number"
-          className="w-17"
-          value={value}
-          onText={(text) => onRows(text, formatPath(at))}
-        />
+        <span className="self-end">
+          <NumberField
+            at={at}
+            label={`${label}: number`}
+            labelled="aloud"
+            className="w-17"
+            value={value}
+            onText={(text) => onRows(text, formatPath(at))}
+          />
+        </span>
       ) : null}
       {isNaming ? <NewCount direction={direction ?? "stitches"} onCount={(id) => choose(`count ${id}`)} /> : null}
       {!isWhole && "count" in value && !isNaming && value.count !== "" ? (
