@@ -89,6 +89,16 @@ test("a front is built by adding what is done next, with the stitches after each
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(divide).not.toContainText("are divided");
 
+  // By hand: the 30 stitches at the centre are 15 cm; the whole side is far longer.
+  await page.getByText("Side edges to pick up along").click();
+  await page.getByRole("button", { name: "The left edge of piece", exact: true }).click();
+  await page.getByRole("button", { name: "A seam" }).click();
+  const seam = page.getByRole("listitem").filter({ has: page.getByRole("button", { name: "Remove seam 1" }) });
+  await choose(seam, "Edge", "piece-left-2");
+  await choose(seam, "sewn to", "piece-neck");
+  await expect(seam).toContainText(/▲ S: “piece-left-2” is .* cm long and “piece-neck” 15\.0 cm/);
+  await seam.getByRole("button", { name: "Remove seam 1" }).click();
+
   await step(page, 4).getByRole("button", { name: "Move step 4 up" }).click();
   await expect(step(page, 3)).toContainText("Work 40 rows even");
   await expect(step(page, 4)).toContainText("Bind off 5 (7)");

@@ -1,4 +1,4 @@
-import { stepsFrom, usedStitches, withNumbers, stepsInSizes, type PieceSteps } from "../garment";
+import { stepsFrom, stepsInSizes, usedStitches, withNumbers, type PieceSteps, type SeamFault } from "../garment";
 import { stepsOfPiece, type PatternDocument } from "../pattern";
 import type { LengthUnit } from "../units";
 import type { DraftPattern } from "./draft-pattern";
@@ -9,6 +9,7 @@ type DraftGarment = DraftPattern["garment"];
 export interface WorkedDraft {
   /** Its readable pieces with their readable steps, in all sizes. */
   readonly pieces: readonly PieceSteps[];
+  readonly seams: readonly SeamFault[];
   /** The pattern with what can be worked of the garment in the chosen size. */
   readonly drawn: PatternDocument;
   /** Stitches of all copies of a piece in the chosen size; null where a step of it cannot be worked yet, or nothing is worked. */
@@ -40,8 +41,13 @@ export function workDraft({ readable, garment, size, unit }: Given): WorkedDraft
   const blocked = new Set(stepsFrom(garment, ({ id }) => !readSteps.has(id)).map(({ id }) => id));
   const { pattern, absent } = withNumbers(read, size, blocked);
   const { used } = usedStitches(pattern, size);
+  const { pieces, seams } = stepsInSizes(read, blocked);
+  /** Of the draft, which may have seams that cannot be read. */
+  const placeOf = (seam: PatternDocument["garment"]["seams"][number] | undefined) =>
+    garment.seams.findIndex(({ a, b }) => a.edge === seam?.a.edge && b.edge === seam.b.edge);
   return {
-    pieces: stepsInSizes(read, blocked),
+    pieces,
+    seams: seams.map((fault) => ({ ...fault, seam: placeOf(read.garment.seams[fault.seam]) })),
     drawn: { ...pattern, measurements: readable.measurements },
     stitchesOf: (piece) => {
       const isWhole = stepsOfPiece(garment, piece).every(({ id }) => readSteps.has(id) && !absent.has(id));

@@ -3,4 +3,4 @@ export { parseOutlineInput } from "./outline-input";
 export { usedStitches, type GarmentStitches } from "./used-stitches";
 export { stepText } from "./step-text";
 export { stepsFrom, withNumbers } from "./with-numbers";
-export { stepsInSizes, type StepInSize, type PieceSteps, type StepInSizes } from "./steps-in-sizes";
+export { stepsInSizes, type StepInSize, type PieceSteps, type SeamFault, type StepInSizes } from "./steps-in-sizes";

@@ -31,9 +31,22 @@ export interface StepInSizes {
   readonly sizes: readonly StepInSize[];
 }
 
+/** What of a seam is wrong, in one size. */
+export interface SeamFault {
+  /** Its index in the garment. */
+  readonly seam: number;
+  readonly size: string;
+  readonly message: string;
+}
+
 export interface PieceSteps {
   readonly piece: GarmentPiece;
   readonly steps: readonly StepInSizes[];
+}
+
+interface StepsInSizes {
+  readonly pieces: readonly PieceSteps[];
+  readonly seams: readonly SeamFault[];
 }
 
 /**
@@ -41,22 +54,29 @@ export interface PieceSteps {
  *
  * @param pattern a parsed pattern; counts may still be without numbers.
  * @param blocked ids of steps that are left out in any case.
- * @returns pieces and their steps in the garment's order.
+ * @returns pieces and their steps in the garment's order, and what is wrong with its seams.
  */
-export function stepsInSizes(pattern: PatternDocument, blocked?: ReadonlySet<string>): PieceSteps[] {
+export function stepsInSizes(pattern: PatternDocument, blocked?: ReadonlySet<string>): StepsInSizes {
   const sized = pattern.sizes.map(({ id }) => {
     const numbered = withNumbers(pattern, id, blocked);
     const work = workGarment(numbered.pattern, id);
     return { size: id, numbered, work, faults: faultsByStep(work) };
   });
   const rounds = roundParts(pattern.garment);
-  return pattern.garment.pieces.map((piece) => ({
+  const pieces = pattern.garment.pieces.map((piece) => ({
     piece,
     steps: stepsOfPiece(pattern.garment, piece.id).map((step) => ({
-      ...{ step, noun: rounds.has(step.in.part) ? "round" : "row" },
+      ...({ step, noun: rounds.has(step.in.part) ? "round" : "row" } as const),
       sizes: sized.map((each) => stepInSize(step, each)),
     })),
   }));
+  const seams = sized.flatMap(({ size, work }) =>
+    work.faults.flatMap(({ seam, message }) => {
+      const sewn = work.garment.seams[seam ?? -1];
+      return sewn === undefined ? [] : [{ seam: pattern.garment.seams.indexOf(sewn), size, message }];
+    }),
+  );
+  return { pieces, seams };
 }
 
 function faultsByStep({ faults }: GarmentWork): Map<string | null, GarmentFault[]> {

@@ -32,7 +32,7 @@ const vest = garmentPattern({
 
 /** Of each step the stitches that it leaves in every size, and what is said of it. */
 function told(pattern: typeof vest) {
-  const [front] = stepsInSizes(pattern);
+  const [front] = stepsInSizes(pattern).pieces;
   return front?.steps.map(({ step, sizes }) => [
     step.id,
     ...sizes.map(({ onNeedle, status, messages }) =>

@@ -22,7 +22,7 @@ export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
 /** @returns one board per piece, in the pattern's order. */
 export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
-  const worked = stepsInSizes(pattern);
+  const { pieces: worked } = stepsInSizes(pattern);
   return patternShaping(pattern).map(({ piece, noun, sections }, index) => {
     const { steps = [] } = sections.length > 0 ? {} : (worked[index] ?? {});
     const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
