@@ -2,15 +2,20 @@ import {
   body,
   bodyRows,
   CUFF_RIB_CM,
+  frontRows,
+  frontSide,
   HEM_RIB_CM,
   neck,
   NECK_BAND_CM,
+  neckCentre,
   neckRows,
+  neckSteps,
   ROWS_PER_CM,
   shoulder,
   SIZES,
   sleeveCuff,
   sleeveRows,
+  sleeveSteps,
   sleeveTop,
   STITCHES_PER_CM,
   yoke,
@@ -24,14 +29,6 @@ function list(value: (size: DemoSize) => number | string): string {
   const [first, ...others] = SIZES.map(value);
   return `${first} (${others.join(", ")})`;
 }
-
-/** The front is parted for the neck when this many rows are worked. */
-const frontRows = (size: DemoSize) => yokeRows(size) - neckRows;
-/** Stitches that wait at centre front. */
-const centre = (size: DemoSize) => neck(size) - 2 * slope(size);
-/** Stitches taken off at either side of the neck, so few that every second row leaves rows to spare. */
-const slope = (size: DemoSize) => Math.floor(neck(size) / 5);
-const sleeveSteps = (size: DemoSize) => (sleeveTop(size) - sleeveCuff(size)) / 2;
 
 /** How the demonstration's tee would be made; invented, and knitted by nobody. */
 export const saltmarshInstructions = `SALTMARSH TEE
@@ -57,8 +54,8 @@ The body is knitted in the round from the hem to the underarms.
 
 # Front
 - Take up the ${list(yoke)} stitches that wait and work ${list(frontRows)} rows flat.
-- Next row: knit ${list((size) => shoulder(size) + slope(size))}, put ${list(centre)} stitches at the centre on a thread, knit to the end. Each side is now worked alone.
-- Take off one stitch at the neck edge in every second row, ${list(slope)} times in all; ${list(shoulder)} stitches are left.
+- Next row: knit ${list(frontSide)}, put ${list(neckCentre)} stitches at the centre on a thread, knit to the end. Each side is now worked alone.
+- Take off one stitch at the neck edge in every second row, ${list(neckSteps)} times in all; ${list(shoulder)} stitches are left.
 - Work on until the neck is ${neckRows} rows deep, bind off, and work the other side the same way in mirror image.
 
 # Sleeves (make 2)

@@ -48,5 +48,14 @@ export const bodyRows = (size: DemoSize) =>
 export const sleeveTop = (size: DemoSize) =>
   nearestMultiple((size.upperArm + UPPER_ARM_EASE_CM + SLEEVE_SEAM_CM) * STITCHES_PER_CM, 2);
 export const sleeveCuff = (size: DemoSize) => nearestMultiple(sleeveTop(size) * 0.85, 2);
+/** Stitches taken off at either side of the front neck, so few that every second row leaves rows to spare. */
+export const neckSteps = (size: DemoSize) => Math.floor(neck(size) / 5);
+/** Stitches that wait at centre front. */
+export const neckCentre = (size: DemoSize) => neck(size) - 2 * neckSteps(size);
+/** Stitches at each side of them. */
+export const frontSide = (size: DemoSize) => shoulder(size) + neckSteps(size);
 export const neckRows = Math.round((NECK_DEPTH_CM + NECK_BAND_CM) * ROWS_PER_CM);
+/** The front is parted for the neck when this many rows are worked. */
+export const frontRows = (size: DemoSize) => yokeRows(size) - neckRows;
+export const sleeveSteps = (size: DemoSize) => (sleeveTop(size) - sleeveCuff(size)) / 2;
 export const sleeveRows = Math.round((SLEEVE_CM - CUFF_RIB_CM) * ROWS_PER_CM);

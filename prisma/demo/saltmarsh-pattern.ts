@@ -1,4 +1,5 @@
 import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+import { saltmarshGarment, saltmarshTies } from "./saltmarsh-garment";
 import { saltmarshInstructions } from "./saltmarsh-instructions";
 import {
   STITCHES_PER_CM,
@@ -24,14 +25,17 @@ import {
   sleeveCuff,
   neckRows,
   sleeveRows,
+  sleeveSteps,
+  frontRows,
+  frontSide,
+  neckCentre,
+  neckSteps,
 } from "./saltmarsh-numbers";
 
 /*
  * An invented pattern: a tee worked in the round to the underarms, then back and front flat, with sleeves picked up at
  * the armholes. Bodies, eases and tolerances are made up for the demonstration and stand for nobody.
  */
-
-const tee = { fabric: "stocking", made: 1, yarn: "main" } as const;
 
 /** The demonstration's pattern as it is published, nine sizes. */
 export const saltmarshPattern: PatternDocument = {
@@ -63,17 +67,19 @@ export const saltmarshPattern: PatternDocument = {
     { id: "yoke-rows", label: "Armhole rows", fabric: "stocking", direction: "rows" },
     { id: "neck-rows", label: "Front neck rows", fabric: "stocking", direction: "rows" },
     { id: "sleeve-rows", label: "Sleeve rows above the rib", fabric: "stocking", direction: "rows" },
-  ],
-  ties: [
-    { count: "body", equals: [{ times: 2, count: "yoke" }] },
+    { id: "front-rows", label: "Front rows to the neck", fabric: "stocking", direction: "rows", mayShrink: true },
     {
-      count: "yoke",
-      equals: [
-        { times: 2, count: "shoulder" },
-        { times: 1, count: "neck" },
-      ],
+      id: "neck-centre",
+      label: "Front neck stitches that wait",
+      fabric: "stocking",
+      direction: "stitches",
+      mayShrink: true,
     },
+    { id: "neck-steps", label: "Decreases at each side of the neck", fabric: "stocking", direction: "stitches" },
+    { id: "front-side", label: "Front stitches at each side of the neck", fabric: "stocking", direction: "stitches" },
+    { id: "sleeve-steps", label: "Decreases at each edge of a sleeve", fabric: "stocking", direction: "stitches" },
   ],
+  ties: saltmarshTies,
   lengths: [
     { id: "hem-rib", label: "Hem rib", cm: HEM_RIB_CM },
     { id: "cuff-rib", label: "Cuff rib", cm: CUFF_RIB_CM },
@@ -83,35 +89,7 @@ export const saltmarshPattern: PatternDocument = {
     { id: "shoulder-seam", label: "Shoulder seam", cm: -SHOULDER_SEAM_CM },
     { id: "sleeve-seam", label: "Sleeve seam", cm: -SLEEVE_SEAM_CM },
   ],
-  pieces: [
-    {
-      // The tube opened out, its middle half going on as the back; the front goes on from what is left at either side.
-      id: "body",
-      label: "Body and back",
-      ...tee,
-      start: "hem",
-      sections: [
-        { from: "body", to: "body", rows: "body-rows" },
-        { from: "yoke", to: "yoke", rows: "yoke-rows" },
-      ],
-    },
-    { id: "front", label: "Front", ...tee, start: "hem", sections: [{ from: "yoke", to: "yoke", rows: "yoke-rows" }] },
-    {
-      id: "sleeve",
-      label: "Sleeve",
-      ...tee,
-      made: 2,
-      start: "neck",
-      sections: [
-        {
-          from: "sleeve-top",
-          to: "sleeve-cuff",
-          rows: "sleeve-rows",
-          shaping: { stitches: 1, edges: "both", everyOther: true },
-        },
-      ],
-    },
-  ],
+  garment: saltmarshGarment,
   measurements: [
     {
       id: "bust",
@@ -122,7 +100,7 @@ export const saltmarshPattern: PatternDocument = {
       girth: true,
       terms: [{ times: 1, count: "body" }],
       target: { body: "bust", easeCm: BUST_EASE_CM },
-      on: { piece: "body", from: [0, 0.47], to: [1, 0.47] },
+      on: { piece: "body", from: [0, 0.52], to: [1, 0.52] },
     },
     {
       id: "hem-width",
@@ -132,7 +110,7 @@ export const saltmarshPattern: PatternDocument = {
       toleranceCm: 1,
       terms: [{ times: 0.5, count: "body" }],
       target: { body: "bust", share: 0.5, easeCm: BUST_EASE_CM / 2 },
-      on: { piece: "body", from: [0.25, 0.05], to: [0.75, 0.05] },
+      on: { piece: "body", from: [0, 0.1], to: [1, 0.1] },
     },
     {
       id: "length",
@@ -147,7 +125,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "shoulder-seam" },
       ],
       target: { cm: bySize((size) => size.length) },
-      on: { piece: "body", from: [0.33, 0], to: [0.33, 1] },
+      on: { piece: "body", from: [0.16, 0], to: [0.16, 1] },
     },
     {
       id: "armhole",
@@ -160,7 +138,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "shoulder-seam" },
       ],
       target: { cm: bySize((size) => size.armhole) },
-      on: { piece: "body", from: [0.7, 1], to: [0.7, 0.57] },
+      on: { piece: "body", from: [0.95, 1], to: [0.95, 0.62] },
     },
     {
       id: "upper-arm",
@@ -200,7 +178,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 2, allowance: "neck-band" },
       ],
       target: { cm: bySize((size) => size.neck) },
-      on: { piece: "body", from: [0.38, 0.96], to: [0.62, 0.96] },
+      on: { piece: "body", from: [0.23, 1], to: [0.77, 1] },
     },
     {
       id: "neck-depth",
@@ -213,7 +191,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "neck-band" },
       ],
       target: { cm: bySize(() => NECK_DEPTH_CM) },
-      on: { piece: "front", from: [0.5, 1], to: [0.5, 0.6] },
+      on: { piece: "body", from: [0.5, 1], to: [0.5, 0.8] },
     },
   ],
   yarns: [
@@ -230,6 +208,11 @@ export const saltmarshPattern: PatternDocument = {
     "yoke-rows": bySize(yokeRows),
     "neck-rows": bySize(() => neckRows),
     "sleeve-rows": bySize(() => sleeveRows),
+    "front-rows": bySize(frontRows),
+    "neck-centre": bySize(neckCentre),
+    "neck-steps": bySize(neckSteps),
+    "front-side": bySize(frontSide),
+    "sleeve-steps": bySize(sleeveSteps),
   },
   instructions: saltmarshInstructions,
 };

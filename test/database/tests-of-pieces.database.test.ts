@@ -37,7 +37,7 @@ it("asks testers of a sleeve for nothing of the body, and says so where they rea
   expect(context.pattern.measurements.map(({ id }) => id)).toEqual(["upper-arm", "sleeve-length"]);
   expect(savedPattern.measurements).toHaveLength(pattern.measurements.length);
   const published = await readPublished(await publishedCall(made.callId));
-  expect([published.pieces, published.tested.pieces.map(({ id }) => id)]).toEqual(["Sleeve", ["sleeve"]]);
+  expect([published.pieces, published.tested.garment.pieces.map(({ id }) => id)]).toEqual(["Sleeve", ["sleeve"]]);
   expect((await readTester(access)).call.pieces).toEqual(["sleeve"]);
   await database().testerContact.create({
     data: { testerId: access.testerId, name: "Bea", email: "bea@example.org" },

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { highsSolver } from "@/solver/highs-solver";
 import { fitModel } from "@/engine/fit";
+import { outlineGarment } from "@/engine/garment";
 import { gaps, screenOutliers, type CauseInput } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { predict } from "@/engine/prediction";
@@ -21,6 +22,11 @@ describe("the demonstration's call", { timeout: 120_000 }, () => {
     const counts = call.pattern.counts.map(({ id }) => id);
     expect(call.testers).toHaveLength(25);
     for (const { worked } of call.testers) expect(Object.keys(worked ?? {})).toEqual(counts);
+  });
+
+  it("has a garment that can be worked in every size", () => {
+    const { pattern } = call;
+    expect(pattern.sizes.flatMap(({ id }) => outlineGarment(pattern, id).faults)).toEqual([]);
   });
 
   it("names the planted faults and no other, each within two standard errors of what was planted", () => {

@@ -1,4 +1,4 @@
-import { PATTERN_FORMAT_2, type Garment, type GarmentStep, type PatternDocument2 } from "@/engine/pattern";
+import { PATTERN_FORMAT, type Garment, type GarmentStep, type PatternDocument } from "@/engine/pattern";
 
 /** A stitch is 0.5 cm wide and a row 0.4 cm high, so that every figure can be worked out in the head. */
 export const STITCH_CM = 0.5;
@@ -7,14 +7,14 @@ export const ROW_CM = 0.4;
 type Piece = Garment["pieces"][number];
 
 interface Made {
-  readonly craft?: PatternDocument2["craft"];
+  readonly craft?: PatternDocument["craft"];
   readonly pieces: readonly (Partial<Piece> & Pick<Piece, "id">)[];
   readonly steps: readonly Step[];
   readonly seams?: Garment["seams"];
   /** Numbers by size, small first. */
   readonly counts?: Readonly<Record<string, readonly [direction: "stitches" | "rows", small: number, large: number]>>;
-  readonly lengths?: PatternDocument2["lengths"];
-  readonly fabrics?: PatternDocument2["fabrics"];
+  readonly lengths?: PatternDocument["lengths"];
+  readonly fabrics?: PatternDocument["fabrics"];
 }
 
 type Distributed<Kind> = Kind extends GarmentStep ? Omit<Kind, "id" | "in"> : never;
@@ -25,10 +25,10 @@ export type Step = Distributed<GarmentStep> & {
 };
 
 /** A pattern of two sizes, small and large, made of the given pieces and steps. */
-export function garmentPattern({ pieces, steps, seams = [], counts = {}, ...given }: Made): PatternDocument2 {
+export function garmentPattern({ pieces, steps, seams = [], counts = {}, ...given }: Made): PatternDocument {
   const countIds = Object.entries(counts);
   return {
-    format: PATTERN_FORMAT_2,
+    format: PATTERN_FORMAT,
     name: "Test garment",
     craft: given.craft ?? "knitting",
     fabrics: given.fabrics ?? [

@@ -1,14 +1,31 @@
 import { createDraft, type PatternDraft } from "@/engine/editing";
-import { PATTERN_FORMAT, type PatternDocument, type Swatch, type Tester } from "@/engine/pattern";
+import {
+  PATTERN_FORMAT_1,
+  upgradePattern,
+  type PatternDocument,
+  type PatternDocument1,
+  type Swatch,
+  type Tester,
+} from "@/engine/pattern";
 
 /**
  * A scarf-simple pattern in two sizes with round numbers: 100 stitches at 20 to 10 cm are 50 cm.
  *
- * @param change members that stand in place of the simple ones.
+ * @param change members that stand in place of the simple ones; pieces of format 1 become those of its garment.
  */
-export function patternDocument(change: Partial<PatternDocument> = {}): PatternDocument {
+export function patternDocument(change: Partial<PatternDocument> & { pieces?: Pieces } = {}): PatternDocument {
+  const { pieces, ...rest } = change;
+  const base = patternDocument1(pieces === undefined ? {} : { pieces });
+  const { craft = base.craft, fabrics = base.fabrics } = rest;
+  return { ...upgradePattern({ ...base, craft, fabrics }), ...rest };
+}
+
+type Pieces = PatternDocument1["pieces"];
+
+/** The same pattern as it was in format 1. */
+export function patternDocument1(change: Partial<PatternDocument1> = {}): PatternDocument1 {
   return {
-    format: PATTERN_FORMAT,
+    format: PATTERN_FORMAT_1,
     name: "Test vest",
     craft: "crochet",
     fabrics: [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 20, rows: 25 } }],

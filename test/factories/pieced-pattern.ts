@@ -1,16 +1,21 @@
-import type { PatternDocument } from "@/engine/pattern";
-import { patternDocument } from "./pattern";
+import { upgradePattern, type PatternDocument, type PatternDocument1 } from "@/engine/pattern";
+import { patternDocument1 } from "./pattern";
 
 const section = (stitches: string, rows: string) => ({ from: stitches, to: stitches, rows });
 
 /** The test pattern with a body and a sleeve in a fabric of its own; the armhole is made of both. */
 export function piecedPattern(): PatternDocument {
-  const base = patternDocument();
+  return upgradePattern(piecedPattern1());
+}
+
+/** The same as it was in format 1. */
+export function piecedPattern1(): PatternDocument1 {
+  const base = patternDocument1();
   const measurement = (id: string, letter: string, counts: readonly string[]) => ({
     ...{ id, letter, label: id, how: "Across.", toleranceCm: 1 },
     terms: counts.map((count) => ({ times: 1, count })),
   });
-  return patternDocument({
+  return patternDocument1({
     fabrics: [...base.fabrics, { id: "rib", label: "Rib", toolMm: 3, gauge: { stitches: 22, rows: 30 } }],
     bodyMeasurements: [{ id: "bust", label: "Bust", how: "Around." }],
     sizes: base.sizes.map((size, index) => ({ ...size, body: { ...size.body, arm: 28 + 4 * index } })),

@@ -1,4 +1,4 @@
-import { PATTERN_FORMAT, type Count, type Measurement, type PatternDocument } from "@/engine/pattern";
+import { NO_GARMENT, PATTERN_FORMAT, type Count, type Measurement, type PatternDocument } from "@/engine/pattern";
 
 /**
  * An invented garment to grade: groups of four counts, a sum across two or three of them, two or three targets a group.
@@ -27,7 +27,7 @@ export function benchGarment({ sizes, groups }: { readonly sizes: number; readon
       ],
     })),
     allowances: [{ id: "seam", label: "Seam", cm: -0.7 }],
-    pieces: [],
+    garment: NO_GARMENT,
     measurements: all.flatMap(groupMeasurements),
     yarns: [],
   };

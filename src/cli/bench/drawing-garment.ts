@@ -1,10 +1,10 @@
 import {
-  PATTERN_FORMAT_2,
+  PATTERN_FORMAT,
   type Count,
   type Garment,
   type GarmentPiece,
   type GarmentStep,
-  type PatternDocument2,
+  type PatternDocument,
 } from "@/engine/pattern";
 
 type Side = "left" | "right";
@@ -59,7 +59,7 @@ type CountId = keyof ReturnType<typeof numbersOf>;
  *
  * @param sizes how many, at most 24.
  */
-export function benchCardigan(sizes: number): PatternDocument2 {
+export function benchCardigan(sizes: number): PatternDocument {
   return patternOf(sizes, [
     back("back"),
     ...(["left", "right"] as const).flatMap((side) => [
@@ -74,18 +74,18 @@ export function benchCardigan(sizes: number): PatternDocument2 {
 }
 
 /** As many backs of the same cardigan, which are its largest pieces. */
-export function benchBacks(sizes: number, pieces: number): PatternDocument2 {
+export function benchBacks(sizes: number, pieces: number): PatternDocument {
   return patternOf(
     sizes,
     Array.from({ length: pieces }, (_, index) => back(`back-${index + 1}`)),
   );
 }
 
-function patternOf(sizes: number, pieces: readonly Made[]): PatternDocument2 {
+function patternOf(sizes: number, pieces: readonly Made[]): PatternDocument {
   const sizeIds = Array.from({ length: sizes }, (_, index) => `size-${index + 1}`);
   const numbers = sizeIds.map((_, index) => Object.entries(numbersOf(index)));
   return {
-    format: PATTERN_FORMAT_2,
+    format: PATTERN_FORMAT,
     name: "Cardigan of a bench (invented)",
     craft: "knitting",
     fabrics: [

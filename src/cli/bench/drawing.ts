@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { outlineGarment } from "@/engine/garment";
-import type { PatternDocument2 } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 import { benchBacks, benchCardigan } from "./drawing-garment";
 import { processorMs, shownMs } from "./processor-time";
 
@@ -29,7 +29,7 @@ export function drawingBench(): string {
   return text;
 }
 
-function row(name: string, pattern: PatternDocument2): string {
+function row(name: string, pattern: PatternDocument): string {
   const run = () => pattern.sizes.map(({ id }) => outlineGarment(pattern, id));
   const rows = rowsOf(run());
   processorMs(run, WARM);

@@ -1,4 +1,4 @@
-import type { Count, Grading, Measurement, PatternDocument, Piece } from "@/engine/pattern";
+import type { Count, Garment, Grading, Measurement, PatternDocument } from "@/engine/pattern";
 import { benchGarment } from "./bench-garment";
 
 export const EDITOR_SIZES = 24;
@@ -15,7 +15,11 @@ export function editorGarment(): PatternDocument {
   return {
     ...stitches,
     counts: [...stitches.counts.map((count) => ({ ...count, mayShrink: true })), ...GROUPS.map(rowsOf)],
-    pieces: GROUPS.map(pieceOf),
+    garment: {
+      pieces: GROUPS.map(pieceOf),
+      steps: GROUPS.flatMap(stepsOf),
+      seams: [],
+    },
     measurements: [...GROUPS.map(lengthOf).toReversed(), ...stitches.measurements],
     yarns: [{ id: "main", label: "Main", metresPerBall: 120, gramsPerBall: 50 }],
     grading: Object.fromEntries(GROUPS.flatMap((group) => gradedGroup(stitches, group))),
@@ -42,16 +46,30 @@ function rowsOf(group: number): Count {
   return { id: `rows-${group}`, label: `rows ${group}`, fabric: "main", direction: "rows" };
 }
 
-function pieceOf(group: number): Piece {
+function pieceOf(group: number): Garment["pieces"][number] {
+  const id = `piece-${group}`;
   return {
-    ...{ id: `piece-${group}`, label: `Piece ${group}`, fabric: "main", yarn: "main", made: 1, start: "hem" },
-    sections: [
-      {
-        ...{ from: `panel-${group}`, to: `side-${group}`, rows: `rows-${group}` },
-        shaping: { stitches: 1, edges: "both" },
-      },
-    ],
+    ...{ id, label: `Piece ${group}`, fabric: "main", yarn: "main", made: 1, start: "hem" },
+    ...{ parts: [id], edges: [] },
   };
+}
+
+/** Casts on the panel's stitches and leaves the difference to the side at one edge, after all rows. */
+function stepsOf(group: number): Garment["steps"] {
+  const base = (step: string) => ({ id: `${step}-${group}`, in: { part: `piece-${group}` } });
+  return [
+    {
+      ...base("cast-on"),
+      ...{ do: "start", how: "cast-on", stitches: { count: `panel-${group}` }, worked: "flat" },
+    },
+    {
+      ...base("shape"),
+      ...{ do: "work", rows: { count: `rows-${group}` } },
+      shape: [{ at: "both", stitches: 1, times: 5, as: "increase" }],
+    },
+    { ...base("even"), do: "work", rows: { count: `rows-${group}` } },
+    { ...base("bind-off"), do: "end", how: "bind-off", edge: `top-${group}` },
+  ];
 }
 
 function lengthOf(group: number): Measurement {

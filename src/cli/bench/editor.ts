@@ -83,8 +83,9 @@ async function timeGrading(page: Page): Promise<KeyTimes> {
 async function timePieces(page: Page): Promise<KeyTimes> {
   await page.getByRole("button", { name: /^Piece 3/ }).click();
   const card = page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name: /^Piece 3/ }) });
+  await card.getByRole("button", { name: /^2\. / }).click();
   const fields = Array.from({ length: PIECE_NUMBERS }, (_, index) => ({
-    field: card.getByRole("textbox", { name: "Stitches at a time" }),
+    field: card.getByRole("textbox", { name: "Stitches at a time: number" }),
     digits: String(1 + ((index + 1) % 3)),
   }));
   return await timeTyping(page, { fields, derived: card.getByRole("region", { name: "How it is worked" }) });

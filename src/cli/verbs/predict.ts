@@ -1,4 +1,4 @@
-import { parsePredictInput, predict } from "@/engine/prediction";
+import { parsePredictInput, predict, predictStitches } from "@/engine/prediction";
 import type { Verb } from "../verb";
 
 export const predictVerb: Verb = {
@@ -6,6 +6,8 @@ export const predictVerb: Verb = {
   summary: "takes a pattern, a size and perhaps a tester; prints the expected measurements",
   run: (value) => {
     const parsed = parsePredictInput(value);
-    return parsed.ok ? { ok: true, output: predict(parsed.document) } : parsed;
+    if (!parsed.ok) return parsed;
+    const { document } = parsed;
+    return { ok: true, output: { ...predict(document), stitches: predictStitches(document) } };
   },
 };

@@ -1,7 +1,7 @@
 import { screenOutliers } from "@/engine/gaps";
 import { parseCall } from "@/engine/pattern";
 import { combinedCall } from "@/engine/revision";
-import { yarnNeeds } from "@/engine/yarn";
+import { stitchFaults, yarnNeeds } from "@/engine/yarn";
 import type { Verb } from "../verb";
 
 export const yarnVerb: Verb = {
@@ -10,6 +10,7 @@ export const yarnVerb: Verb = {
   run: (value) => {
     const parsed = parseCall(value);
     if (!parsed.ok) return parsed;
-    return { ok: true, output: yarnNeeds(screenOutliers(combinedCall(parsed.document).call).call) };
+    const { call } = screenOutliers(combinedCall(parsed.document).call);
+    return { ok: true, output: { ...yarnNeeds(call), faults: stitchFaults(call.pattern) } };
   },
 };

@@ -1,5 +1,6 @@
-import type { Measurement, PatternDocument } from "../pattern";
+import type { Measurement, PatternDocument, StepNumber } from "../pattern";
 import { finishedMeasurements, indexPattern, measureTerm, patternWorking, type PatternIndex } from "../prediction";
+import { outlinedShapes } from "./outlined-shape";
 import { patternShaping, type Section, type ShapedPiece, type SizedSection } from "../shaping";
 import type { BareShape, MeasurementLine, PieceShape } from "./piece-shape";
 import { placeSections, type MeasuredSection } from "./placed-section";
@@ -21,19 +22,21 @@ import { wornShape } from "./worn-shape";
  */
 export function drawPieces(pattern: PatternDocument, size: string): PieceShape[] {
   const index = indexPattern(pattern);
+  const outlined = outlinedShapes(pattern, size);
   const finished = finishedMeasurements(pattern).map(({ measurement, sizes }) => ({
     measurement,
     cm: sizes.find((entry) => entry.size === size)?.designCm ?? null,
   }));
   return patternShaping(pattern).map((shaped) => {
-    const bare = bareShape(index, shaped, size);
+    const bare = outlined.get(shaped.piece.id) ?? bareShape(index, shaped, size);
     return { ...bare, lines: finished.flatMap(({ measurement, cm }) => measurementLine(measurement, cm, bare)) };
   });
 }
 
+/** A piece of sections, as format 1 had them. */
 function bareShape(index: PatternIndex, { piece, sections }: ShapedPiece, size: string): BareShape {
   const named = { piece: piece.id, size };
-  if (sections.length === 0) return unknownShape(named, "It has no sections yet, so its shape is unknown.");
+  if (sections.length === 0) return unknownShape(named, "Nothing of it is worked yet, so its shape is unknown.");
   const sized = sections.flatMap(({ section, sizes }) =>
     sizes.filter((entry) => entry.size === size).map((entry) => ({ section, entry })),
   );
@@ -51,7 +54,11 @@ function measuredSection(index: PatternIndex, section: Section, entry: SizedSect
   const { counts, shaping, message, size } = entry;
   if (counts === null) return [];
   const working = patternWorking(index, size);
-  const lengthCm = (count: string) => measureTerm(index, { times: 1, count }, working).cm;
+  const lengthCm = (number: StepNumber) => {
+    if (typeof number === "number") return 0;
+    const { times = 1, over = 1, count } = number;
+    return measureTerm(index, { times, count }, working).cm / over;
+  };
   return [
     {
       shaping,
@@ -68,7 +75,7 @@ function measuredSection(index: PatternIndex, section: Section, entry: SizedSect
 
 function measurementLine(measurement: Measurement, cm: number | null, shape: BareShape): MeasurementLine[] {
   const { id, letter, label, on } = measurement;
-  if (on?.piece !== shape.piece) return [];
+  if (on === undefined || !("piece" in on) || on.piece !== shape.piece) return [];
   const pointAt = ([across, up]: readonly [number, number]): Point => ({
     xCm: (across - 0.5) * shape.widthCm,
     yCm: up * shape.heightCm,

@@ -1,4 +1,4 @@
-import type { Piece } from "../pattern";
+import type { GarmentPiece } from "../pattern";
 import type { BareShape } from "./piece-shape";
 import { isSameCm, type Point, type Segment } from "./point";
 import type { WorkShape } from "./work-shape";
@@ -13,7 +13,10 @@ type WornShape = WorkShape & Pick<BareShape, "widthCm" | "heightCm" | "centreLin
  * A mirrored piece is one half of what is drawn: its mirror image stands against its right edge, or, where it starts at the
  * side, against its last row.
  */
-export function wornShape(work: WorkShape, { start = "hem", mirrored = false }: Piece): WornShape {
+export function wornShape(
+  work: WorkShape,
+  { start = "hem", mirrored = false }: Pick<GarmentPiece, "start" | "mirrored">,
+): WornShape {
   const whole = mirrored ? withMirrorImage(work, start) : { ...work, centreLine: null };
   const turned = moved(whole, TURNS[start]);
   const { minX, maxX, minY, maxY } = bounds(turned);
@@ -23,15 +26,16 @@ export function wornShape(work: WorkShape, { start = "hem", mirrored = false }: 
 
 type Move = (point: Point) => Point;
 
-const TURNS: Readonly<Record<NonNullable<Piece["start"]>, Move>> = {
+const TURNS: Readonly<Record<NonNullable<GarmentPiece["start"]>, Move>> = {
   hem: (point) => point,
+  centre: (point) => point,
   neck: ({ xCm, yCm }) => ({ xCm: 0 - xCm, yCm: 0 - yCm }),
   side: ({ xCm, yCm }) => ({ xCm: yCm, yCm: 0 - xCm }),
 };
 
 type Mirrored = WorkShape & Pick<BareShape, "centreLine">;
 
-function withMirrorImage(work: WorkShape, start: NonNullable<Piece["start"]>): Mirrored {
+function withMirrorImage(work: WorkShape, start: NonNullable<GarmentPiece["start"]>): Mirrored {
   const { minX, maxX, minY, maxY } = bounds(work);
   const isSide = start === "side";
   const mirror: Move = isSide

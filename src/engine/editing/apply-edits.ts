@@ -1,8 +1,8 @@
 import {
   NUMBER_RULES,
   ownValue,
+  patternDocumentSchema,
   patternRangeFaults,
-  patternSchema,
   schemaFaults,
   type PatternDocument,
 } from "../pattern";
@@ -147,7 +147,7 @@ function usableValues(fields: readonly EditField[], values: Values, unusable: re
 }
 
 function withValues(pattern: PatternDocument, values: Values): PatternDocument {
-  return patternSchema.parse(
+  return patternDocumentSchema.parse(
     [...values].reduce<unknown>((into, [path, value]) => withValueAt(into, path.split("."), value), pattern),
   );
 }

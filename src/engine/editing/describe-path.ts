@@ -1,6 +1,7 @@
 import { ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { ORDER } from "./document-path";
+import { stepName } from "./step-words";
 
 /** Unit of the numbers of a change: `sign` for lengths whose sign tells whether they add or subtract. */
 type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
@@ -40,6 +41,8 @@ export function describePath(documents: Documents, path: readonly string[]): Des
       if (rest[0] === "cm")
         return { what: label, ...sizeAt(documents, rest[1]), unit: list === "lengths" ? "cm" : "sign" };
       break;
+    case "garment":
+      return garmentPath(documents, path);
     case "measurements":
       return measurementPath(documents, label, rest);
     case "sizes":
@@ -48,6 +51,13 @@ export function describePath(documents: Documents, path: readonly string[]): Des
       break;
   }
   return { what: plainWords(list, id === "" ? "" : label, rest), unit: "none" };
+}
+
+function garmentPath({ before, after }: Documents, [, list = "", id = "", ...rest]: readonly string[]): Described {
+  if (list === "steps" && id !== ORDER && id !== "")
+    return { what: stepName(after, id) ?? stepName(before, id) ?? id, unit: "none" };
+  const named = [...after.garment.pieces, ...before.garment.pieces].find((piece) => piece.id === id);
+  return { what: plainWords(list, id === ORDER ? id : (named?.label ?? id), rest), unit: "none" };
 }
 
 function measurementPath(documents: Documents, label: string, rest: readonly string[]): Described {
@@ -71,7 +81,10 @@ const NOUNS: Readonly<Record<string, string>> = {
   ties: "What must add up",
   lengths: "Length",
   allowances: "Allowance",
+  garment: "Garment",
   pieces: "Piece",
+  steps: "How it is worked",
+  seams: "Seams",
   measurements: "Measurement",
   yarns: "Yarn",
   instructions: "Written instructions",

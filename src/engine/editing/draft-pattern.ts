@@ -1,5 +1,13 @@
 import { z } from "zod";
-import { MAX_SIZES, patternShape, type DeepReadonly, type PatternDocument, type PatternParts } from "../pattern";
+import {
+  MAX_SIZES,
+  patternShape,
+  patternShape1,
+  upgradePattern,
+  type DeepReadonly,
+  type PatternDocument,
+  type PatternParts,
+} from "../pattern";
 import type { LengthUnit } from "../units";
 
 const MAX_TYPED_LENGTH = 200;
@@ -18,6 +26,9 @@ export const draftParts = {
   length: typedSchema,
   positiveLength: typedSchema,
   notNegativeLength: typedSchema,
+  inStep: typedSchema,
+  factor: typedSchema,
+  rate: typedSchema,
   name: z.string().max(MAX_NAME_LENGTH),
   least: 0,
   most: (limit: number) => DRAFT_LIMIT_FACTOR * limit,
@@ -31,12 +42,18 @@ export type DraftPattern = DeepReadonly<z.infer<typeof draftPatternSchema>>;
 /** A number of the revision, or the text that was typed instead. */
 export type Typed = number | string;
 
+/** A draft as it was stored may be one of a pattern of format 1. */
+const storedPatternSchema = z.discriminatedUnion("format", [
+  patternShape1(draftParts).transform((pattern): DraftPattern => upgradePattern(pattern)),
+  draftPatternSchema,
+]);
+
 const MAX_CELLS = 200 * MAX_SIZES;
 
 export const patternDraftSchema = z.strictObject({
   /** The unit of lengths that were typed without one, so that everybody reads them alike. */
   unit: z.enum(["cm", "in"]),
-  pattern: draftPatternSchema,
+  pattern: storedPatternSchema,
   /** Implausible numbers that the designer has confirmed: path of the number -> the number. */
   meant: z.record(z.string().max(MAX_TYPED_LENGTH), z.number()),
   /** Numbers of the grading that were solved and not typed since, as `count.size`. */

@@ -1,4 +1,4 @@
-import { countsOfTerm, ownValue, type Measurement, type PatternDocument } from "../pattern";
+import { countsOfTerm, NO_GARMENT, ownValue, type Measurement, type PatternDocument } from "../pattern";
 import { explainMeasurement, indexPattern, type ExplainedTerm, type PatternIndex } from "../prediction";
 import type { LengthUnit } from "../units";
 import type { DraftPattern, Typed } from "./draft-pattern";
@@ -46,7 +46,7 @@ export function explainDraft({ readable, measurement, size: chosen, unit }: Give
     { ...BARE, id: "tolerance", toleranceCm },
     ...(target === undefined ? [] : [{ ...BARE, id: "target", target: targetOf(readable, target, chosen) }]),
   ];
-  const read = readablePart({ ...readable, ties: [], pieces: [], measurements: apart }, unit);
+  const read = readablePart({ ...readable, ties: [], garment: NO_GARMENT, measurements: apart }, unit);
   if (read === null) return null;
   const index = indexPattern(read);
   const byId = new Map(read.measurements.map((each) => [each.id, each]));

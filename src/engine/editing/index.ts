@@ -10,4 +10,4 @@ export type { PatternChange } from "./describe-path";
 export { patternChanges } from "./pattern-changes";
 export { readablePart } from "./readable-part";
 export { faultSentence, readDraft } from "./read-draft";
-export { shapeDraft, type ShapedDraft } from "./shape-draft";
+export { workDraft, type WorkedDraft } from "./work-draft";

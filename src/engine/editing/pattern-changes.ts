@@ -2,6 +2,7 @@ import { canonicalJson, ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { describePath, type PatternChange } from "./describe-path";
 import { isIdList, isRecord, ORDER, type IdItem } from "./document-path";
+import { stepWords } from "./step-words";
 
 /**
  * The changes from one pattern to a later one, with descriptions; both may be drafts.
@@ -17,7 +18,8 @@ export function patternChanges(before: DraftPattern, after: DraftPattern): Patte
   function walk({ before: was, after: becomes, path }: Pair): void {
     if (canonicalJson(was ?? null) === canonicalJson(becomes ?? null)) return;
     const children = childPairs({ before: was, after: becomes, path }, after);
-    if (children === null) changes.push({ path: path.join("."), ...describePath(labels, path), ...leaf(was, becomes) });
+    if (children === null)
+      changes.push({ path: path.join("."), ...describePath(labels, path), ...leafAt(labels, path, { was, becomes }) });
     else children.forEach(walk);
   }
 }
@@ -29,6 +31,20 @@ interface Pair {
 }
 
 const MAX_SHOWN_LENGTH = 200;
+
+/** A step is told in words. */
+function leafAt(
+  { before, after }: { readonly before: DraftPattern; readonly after: DraftPattern },
+  path: readonly string[],
+  { was, becomes }: { readonly was: unknown; readonly becomes: unknown },
+): Pick<PatternChange, "was" | "becomes"> {
+  const [, , id = ""] = path;
+  return isStep(path) && id !== ORDER ? leaf(stepWords(before, id), stepWords(after, id)) : leaf(was, becomes);
+}
+
+function isStep(path: readonly string[]): boolean {
+  return path.length === 3 && path[0] === "garment" && path[1] === "steps";
+}
 
 function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "becomes"> {
   const shown = { was: shownLeaf(before), becomes: shownLeaf(after) };
@@ -49,6 +65,7 @@ function shownLeaf(value: unknown): number | string | null | undefined {
 
 /** The parts of a pair to compare separately; null if the pair is compared as a whole. */
 function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pair[] | null {
+  if (isStep(path)) return null;
   const items = { before: before ?? [], after: after ?? [] };
   if (isIdList(items.before) && isIdList(items.after)) return itemPairs(items.before, items.after, path);
   if (isNewLength(before, path) && isRecord(after)) {

@@ -42,6 +42,7 @@ export function readingSchema(unit: LengthUnit): ReturnType<typeof makeReadingSc
 /** The document's numbers and lengths, preceded by parsing of typed texts. */
 export function typedParts(unit: LengthUnit) {
   const { number, positive, whole, anyWhole, positiveWhole, length, positiveLength, notNegativeLength } = documentParts;
+  const { inStep, factor, rate } = documentParts;
   const asNumber = reading((text) => {
     const read = parseNumber(text);
     return read.ok ? read.value : read.message;
@@ -59,6 +60,9 @@ export function typedParts(unit: LengthUnit) {
     length: asLength.pipe(length),
     positiveLength: asLength.pipe(positiveLength),
     notNegativeLength: asLength.pipe(notNegativeLength),
+    inStep: asNumber.pipe(inStep),
+    factor: asNumber.pipe(factor),
+    rate: asNumber.pipe(rate),
   };
 }
 

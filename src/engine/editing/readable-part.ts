@@ -12,12 +12,11 @@ const LISTS = new Set([
   "ties",
   "lengths",
   "allowances",
-  "pieces",
   "measurements",
   "yarns",
 ]);
 /** Optional members of an item, which can be left out on their own. */
-const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping", "growth"]);
+const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "growth"]);
 /** Leaving out a part may make others invalid, which are then left out too; no known chain is longer than this. */
 const MAX_ROUNDS = 8;
 
@@ -68,11 +67,18 @@ function smallestRemovable(pattern: unknown, fault: Path): Path | undefined {
 function canLeaveOut(path: Path): boolean {
   const last = path.at(-1);
   const above = path.at(-2);
+  if (path[0] === "garment") return canLeaveOutOfGarment(path);
   if (typeof last === "number") return path.length === 2 && typeof above === "string" && LISTS.has(above);
   if (path[0] === "grading") return path.length > 1;
-  return path.length === 3
-    ? OPTIONAL_KEYS.has(String(last))
-    : isBySize(path) || (last === "shaping" && path.length === 5);
+  return path.length === 3 ? OPTIONAL_KEYS.has(String(last)) : isBySize(path);
+}
+
+/** A piece, a step or a seam; an edge of a piece, and a shaping of a step. */
+function canLeaveOutOfGarment(path: Path): boolean {
+  const [, , , list] = path;
+  if (typeof path.at(-1) === "number")
+    return path.length === 3 || (path.length === 5 && (list === "edges" || list === "shape"));
+  return path.length === 4 && list === "shaping";
 }
 
 /** A number of one size, or a body measurement of one size. */

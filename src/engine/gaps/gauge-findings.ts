@@ -1,7 +1,7 @@
 import { algorithmA } from "../consistency";
 import { studentTChance } from "../distributions";
-import type { CallDocument, Fabric, Swatch } from "../pattern";
-import { chooseSwatch, statedGauge, swatchGauge, swatchUncertainty } from "../prediction";
+import { statedGauge, type CallDocument, type Fabric, type Swatch } from "../pattern";
+import { chooseSwatch, swatchGauge, swatchUncertainty } from "../prediction";
 import { GAUGE_WIDTH_CM } from "../units";
 import type { GaugeFinding } from "./gaps-output";
 

@@ -1,35 +1,4 @@
-import type { EdgeRef, Garment, GarmentPiece, GarmentStep } from "../pattern";
-
-/**
- * The piece of each part: the one that lists it, else that of the part which it is divided, held or joined from.
- *
- * @returns by part id; a part that nothing leads to is not in it.
- */
-export function pieceOfParts({ pieces, steps }: Garment): Map<string, GarmentPiece> {
-  const found = new Map<string, GarmentPiece>();
-  for (const piece of pieces) for (const part of piece.parts) if (!found.has(part)) found.set(part, piece);
-  for (const step of steps) {
-    const from = found.get(step.do === "join" ? (step.parts[0]?.part ?? "") : step.in.part);
-    if (from === undefined) continue;
-    for (const part of partsMadeBy(step)) if (!found.has(part)) found.set(part, from);
-  }
-  return found;
-}
-
-/** Parts that a step makes of those it is worked in. */
-export function partsMadeBy(step: GarmentStep): string[] {
-  switch (step.do) {
-    case "divide":
-      return step.into.map(({ part }) => part);
-    case "join":
-      return [step.as];
-    case "hold":
-    case "leave":
-      return step.to === undefined ? [] : [step.to];
-    default:
-      return [];
-  }
-}
+import type { EdgeRef, Garment, GarmentPiece } from "../pattern";
 
 /**
  * Copies of each piece that have to be worked apart: the first, the first mirrored one, and those that a step or a seam names.
@@ -57,16 +26,6 @@ export function copiesOf(
   }
   for (const { a, b } of garment.seams) [a, b].forEach(nameEdge);
   return new Map([...copies].map(([piece, numbers]) => [piece, [...numbers].toSorted((one, other) => one - other)]));
-}
-
-/** The part that each edge belongs to. */
-export function edgeParts({ pieces, steps }: Garment): Map<string, string> {
-  const parts = new Map(pieces.flatMap(({ edges }) => edges.map(({ id, part }) => [id, part] as const)));
-  for (const step of steps) {
-    const edge = step.do === "end" ? step.edge : step.do === "bind-off" || step.do === "add" ? step.to : undefined;
-    if (edge !== undefined && !parts.has(edge)) parts.set(edge, step.in.part);
-  }
-  return parts;
 }
 
 /** A part that is named again without a copy is the next copy: two sleeves of one piece. */

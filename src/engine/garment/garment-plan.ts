@@ -1,5 +1,5 @@
-import type { Garment, GarmentPiece } from "../pattern";
-import { copiesOf, edgeParts, pieceOfParts } from "./copies";
+import { edgeParts, pieceOfParts, type Garment, type GarmentPiece } from "../pattern";
+import { copiesOf } from "./copies";
 import { orderSteps } from "./order-steps";
 
 /** What of a garment is the same in every size. */

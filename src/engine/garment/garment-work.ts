@@ -1,4 +1,12 @@
-import type { Garment, GarmentPiece, GarmentStep, PatternDocument2, StepNumber, StepPart } from "../pattern";
+import {
+  homeOfStep,
+  type Garment,
+  type GarmentPiece,
+  type GarmentStep,
+  type PatternDocument,
+  type StepNumber,
+  type StepPart,
+} from "../pattern";
 import { withNoun } from "../shaping";
 import { planOf, type GarmentPlan } from "./garment-plan";
 import { isMirroredCopy, type EdgeRun, type LivePart } from "./live-part";
@@ -18,6 +26,8 @@ export interface GarmentFault {
  */
 export interface WorkedRows {
   readonly part: LivePart;
+  readonly step: string;
+  readonly fabric: string;
   /** Number of the first of them. */
   readonly first: number;
   readonly rows: number;
@@ -38,6 +48,14 @@ export interface Block {
   topCm: number;
 }
 
+/** What a step leaves on the needle. */
+export interface StepResult {
+  /** Stitches of each part that it is worked in or makes, 0 where they are bound off or worked together with others. */
+  readonly onNeedle: readonly { readonly part: string; readonly stitches: number }[];
+  /** Number of the last row of its part. */
+  readonly row: number;
+}
+
 /** Rows of all parts of a garment in one size that are worked at most: those of a carpet of fine lace, twice over. */
 const MAX_ROWS = 100_000;
 
@@ -49,6 +67,8 @@ export class GarmentWork {
   readonly parts = new Map<string, LivePart>();
   readonly rows: WorkedRows[] = [];
   readonly blocks: Block[] = [];
+  /** By step id, what its first copy leaves. */
+  readonly results = new Map<string, StepResult>();
   /** Edges that a step made and named. */
   readonly madeEdges = new Map<string, EdgeRun[]>();
   readonly faults: GarmentFault[] = [];
@@ -57,7 +77,7 @@ export class GarmentWork {
   private isOver = false;
 
   constructor(
-    pattern: PatternDocument2,
+    pattern: PatternDocument,
     readonly size: string,
   ) {
     this.garment = pattern.garment;
@@ -92,7 +112,7 @@ export class GarmentWork {
 
   /** The copies in which a step is worked: a join in those of the part that it makes. */
   copiesOfStep(step: GarmentStep): readonly number[] {
-    const piece = this.piece(homeOf(step));
+    const piece = this.piece(homeOfStep(step));
     const { part, copy } = step.in;
     if (copy !== undefined && this.piece(part) === piece) return [copy];
     return piece === undefined ? [1] : this.copiesOfPiece(piece);
@@ -101,7 +121,7 @@ export class GarmentWork {
   /** The copy that is meant where none is said: the step's own in its own piece, else the first. */
   copyOf({ part, copy }: StepPart, step: GarmentStep, ownCopy: number): number {
     if (copy !== undefined) return copy;
-    return this.piece(part)?.id === this.piece(homeOf(step))?.id ? ownCopy : 1;
+    return this.piece(part)?.id === this.piece(homeOfStep(step))?.id ? ownCopy : 1;
   }
 
   part(id: string, copy: number): LivePart | undefined {
@@ -162,10 +182,6 @@ export class GarmentWork {
     if (runs === undefined) this.madeEdges.set(key, [run]);
     else runs.push(run);
   }
-}
-
-function homeOf(step: GarmentStep): string {
-  return step.do === "join" ? step.as : step.in.part;
 }
 
 /** Key of a part or an edge in one copy. */

@@ -1,5 +1,4 @@
-import type { Garment, GarmentStep } from "../pattern";
-import { partsMadeBy } from "./copies";
+import { partsMadeBy, type Garment, type GarmentStep } from "../pattern";
 
 /** Steps by index that make a part, work on it, and use its stitches up, each in the order of the list. */
 interface Uses {

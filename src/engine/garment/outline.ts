@@ -1,8 +1,9 @@
-import type { GarmentPiece, PatternDocument2 } from "../pattern";
+import type { GarmentPiece, PatternDocument } from "../pattern";
 import { placeOf, type Frame } from "./frame";
 import { partKey, type Block, type GarmentFault, type GarmentWork, type WorkedRows } from "./garment-work";
 import type { LivePart } from "./live-part";
 import { stretchesOf } from "./stretches";
+import { timesMade } from "./times-made";
 import { traceOutline, type OutlinePoint, type Rectangle } from "./trace-outline";
 import { workGarment } from "./work-garment";
 
@@ -56,7 +57,7 @@ interface GarmentOutline {
  * @throws {RangeError} on a missing number, which the document's checks rule out.
  * @see docs/method.md#working-a-garment.
  */
-export function outlineGarment(pattern: PatternDocument2, size: string): GarmentOutline {
+export function outlineGarment(pattern: PatternDocument, size: string): GarmentOutline {
   const work = workGarment(pattern, size);
   const fabricOf = fabricByCopy(work);
   const pieces = pattern.garment.pieces.map((piece) => {
@@ -156,17 +157,11 @@ function sayWhatIsApart(
   }
 }
 
-/** The other copies are like the first of their hand. */
 function stitchesOfAll(work: GarmentWork, piece: GarmentPiece, ofCopy: (copy: number) => CopyFabric): number {
-  const apart = work.copiesOfPiece(piece);
-  const stitchesOf = (copy: number) => ofCopy(copy).rows.reduce((sum, { rows, worked }) => sum + rows * worked, 0);
-  const hands = piece.mirrored ? [1, 2] : [1];
-  const like = hands.map((hand) => {
-    const made = piece.mirrored ? Math.floor((piece.made + 2 - hand) / 2) : piece.made;
-    const worked = apart.filter((copy) => !piece.mirrored || copy % 2 === hand % 2).length;
-    return made === worked ? 0 : (made - worked) * stitchesOf(hand);
-  });
-  return [...apart.map(stitchesOf), ...like].reduce((sum, stitches) => sum + stitches, 0);
+  return [...timesMade(work, piece)].reduce((all, [copy, times]) => {
+    const stitches = ofCopy(copy).rows.reduce((sum, { rows, worked }) => sum + rows * worked, 0);
+    return all + times * stitches;
+  }, 0);
 }
 
 /** Rows of parts that are worked apart come together where they have the same number. */

@@ -1,5 +1,4 @@
-import { cmOfSize, ownValue, type PatternDocument2, type StepNumber, type StepOf } from "../pattern";
-import { statedGauge } from "../prediction";
+import { cmOfSize, ownValue, statedGauge, type PatternDocument, type StepNumber, type StepOf } from "../pattern";
 import { lengthOfCount } from "../units";
 
 /** The number of a step in a size; `value` is the nearest whole number where `message` says that it does not come out whole. */
@@ -24,7 +23,7 @@ export interface SizeNumbers {
  * @param size id of one of its sizes.
  * @throws {RangeError} on an unknown id or a missing number, which the document's checks rule out.
  */
-export function sizeNumbers(pattern: PatternDocument2, size: string): SizeNumbers {
+export function sizeNumbers(pattern: PatternDocument, size: string): SizeNumbers {
   const fabrics = new Map(
     pattern.fabrics.map((fabric) => {
       const { stitchesPerCm, rowsPerCm } = statedGauge(fabric);

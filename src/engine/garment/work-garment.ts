@@ -1,4 +1,4 @@
-import type { GarmentStep, PatternDocument2 } from "../pattern";
+import type { GarmentStep, PatternDocument } from "../pattern";
 import { withNoun } from "../shaping";
 import { divideStep } from "./divide-step";
 import { edgeStep } from "./edge-step";
@@ -11,6 +11,7 @@ import { markStep, unmarkStep } from "./mark-step";
 import { sectionStep } from "./section-step";
 import { shortRowsStep } from "./short-rows-step";
 import { startStep } from "./start-step";
+import { noteResult } from "./note-result";
 import { workStep } from "./work-step";
 
 /** Seams may differ by so much of the longer edge where nothing is said: it is eased in unseen (common practice, no source). */
@@ -28,7 +29,7 @@ const SEAM_WITHIN = 0.02;
  * @throws {RangeError} on a missing number, which the document's checks rule out.
  * @see docs/method.md#working-a-garment.
  */
-export function workGarment(pattern: PatternDocument2, size: string): GarmentWork {
+export function workGarment(pattern: PatternDocument, size: string): GarmentWork {
   const work = new GarmentWork(pattern, size);
   const { steps } = pattern.garment;
   const { order, waiting } = work.plan;
@@ -40,7 +41,11 @@ export function workGarment(pattern: PatternDocument2, size: string): GarmentWor
   for (const index of order) {
     const step = steps[index];
     if (work.hasTooManyRows) return work;
-    if (step !== undefined) for (const copy of work.copiesOfStep(step)) runStep(work, step, copy);
+    if (step === undefined) continue;
+    for (const copy of work.copiesOfStep(step)) {
+      runStep(work, step, copy);
+      noteResult(work, step, copy);
+    }
   }
   if (work.hasTooManyRows) return work;
   for (const part of work.parts.values()) checkEnd(work, part);

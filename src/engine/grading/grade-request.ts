@@ -3,6 +3,7 @@ import {
   ownValue,
   parsePattern,
   parseWith,
+  patternDocumentSchema,
   patternFaults,
   patternSchema,
   type Fault,
@@ -23,7 +24,7 @@ export interface GradeRequest {
 const requestSchema = z.strictObject({
   pattern: patternSchema,
   slack: z.number().min(0, { error: "must be 0 or more." }).max(1, { error: "must be at most 1." }).optional(),
-  near: patternSchema.shape.grading,
+  near: patternDocumentSchema.shape.grading,
   frontier: z.literal(true, { error: "must be true, or left out." }).optional(),
 });
 

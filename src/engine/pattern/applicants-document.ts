@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { MAX_TESTERS, placesSchema } from "./call-document";
 import { type DeepReadonly, byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
-import { patternSchema } from "./pattern-document";
+import { patternSchema } from "./pattern-schema";
 
 export const APPLICANTS_FORMAT = "sizewright/applicants@1";
 

@@ -13,7 +13,6 @@ import { ReferenceChecker } from "./reference-checker";
  */
 export function applicantsFaults(document: ApplicantsDocument): Fault[] {
   const check = new ReferenceChecker();
-  check.faults.push(...patternFaults(document.pattern, ["pattern"]));
   checkPlaces(check, document.places, document.pattern);
   const known = bodyIds(document.pattern);
   document.fitBy.forEach((id, index) => check.exists(["fitBy", index], id, known, "body measurement"));
@@ -26,7 +25,7 @@ export function applicantsFaults(document: ApplicantsDocument): Fault[] {
   });
   check.unique(["applicants"], document.applicants);
   checkApplicants(check, document);
-  return check.faults;
+  return [...patternFaults(document.pattern, ["pattern"]), ...check.faults];
 }
 
 function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument): void {

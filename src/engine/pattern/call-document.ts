@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { patternSchema } from "./pattern-document";
+import { patternSchema } from "./pattern-schema";
 import {
   byId,
   idSchema,

@@ -37,11 +37,10 @@ export function earlierCallsFaults({ format, calls = [], prior, records }: CallD
 /** The same for everything except the reports: the pattern, the places, and duplicate tester ids. */
 export function callFrameFaults(call: CallDocument): Fault[] {
   const check = new ReferenceChecker();
-  check.faults.push(...patternFaults(call.pattern, ["pattern"]), ...missingGrading(call.pattern, ["pattern"]));
   checkPlaces(check, call.places, call.pattern);
   check.everySize(["places"], call.places, new Set(call.pattern.sizes.map(({ id }) => id)));
   check.unique(["testers"], call.testers);
-  return check.faults;
+  return [...patternFaults(call.pattern, ["pattern"]), ...missingGrading(call.pattern, ["pattern"]), ...check.faults];
 }
 
 /** The same for the reports of some of its testers. */

@@ -1,8 +1,9 @@
 import type { PathPart } from "./faults";
-import type { Garment, GarmentStep, StepNumber } from "./garment-document";
-import type { PatternDocument2 } from "./pattern-document-2";
-import type { Count } from "./pattern-document";
-import { ReferenceChecker } from "./reference-checker";
+import type { Garment, GarmentStep } from "./garment-document";
+import { edgeMadeBy } from "./garment-parts";
+import { numbersOfStep, type PlacedNumber } from "./step-numbers";
+import type { Count, PatternDocument } from "./pattern-document";
+import type { ReferenceChecker } from "./reference-checker";
 
 interface Known {
   readonly counts: ReadonlyMap<string, Count>;
@@ -14,23 +15,14 @@ interface Known {
   readonly edges: ReadonlySet<string>;
 }
 
-/** A number of a step, where it stands, and what it counts where it counts one thing only. */
-interface PlacedNumber {
-  readonly path: readonly PathPart[];
-  readonly number: StepNumber;
-  readonly direction?: Count["direction"];
-}
-
 /**
- * Invalid references in what only format 2 has: unknown or duplicate ids of pieces, parts, edges and steps, and of what they
- * name outside the garment. Whether a part is there when a step needs it is found out by working the garment.
+ * Finds invalid references in the garment and of what names it: unknown or duplicate ids of pieces, parts, edges and steps, and of
+ * what they name outside the garment. Whether a part is there when a step needs it is found out by working the garment.
  *
  * @param pattern a document that matches the schema.
  * @param above path of the pattern inside a larger document.
- * @returns the faults; empty where there is none.
  */
-export function garmentFaults(pattern: PatternDocument2, above: readonly PathPart[] = []) {
-  const check = new ReferenceChecker();
+export function garmentFaults(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): void {
   const known = knownIds(check, pattern, above);
   const { pieces, steps, seams } = pattern.garment;
   const path = [...above, "garment"];
@@ -49,10 +41,9 @@ export function garmentFaults(pattern: PatternDocument2, above: readonly PathPar
       check.exists([...path, "seams", index, side, "edge"], seam[side].edge, known.edges, "edge");
   });
   checkPlaces(check, pattern, known, above);
-  return check.faults;
 }
 
-function knownIds(check: ReferenceChecker, pattern: PatternDocument2, above: readonly PathPart[]): Known {
+function knownIds(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): Known {
   const { garment } = pattern;
   const path = [...above, "garment"];
   check.unique([...path, "pieces"], garment.pieces);
@@ -67,7 +58,7 @@ function knownIds(check: ReferenceChecker, pattern: PatternDocument2, above: rea
     steps: check.unique([...path, "steps"], garment.steps),
     edges: new Set([
       ...garment.pieces.flatMap(({ edges }) => edges.map(({ id }) => id)),
-      ...garment.steps.flatMap(edgesMadeBy),
+      ...garment.steps.flatMap((step) => edgeMadeBy(step) ?? []),
     ]),
   };
 }
@@ -88,14 +79,8 @@ function uniqueInAll(
   );
 }
 
-/** Edges that a step names as it makes them. */
-function edgesMadeBy(step: GarmentStep): string[] {
-  if (step.do === "end") return [step.edge];
-  return (step.do === "bind-off" || step.do === "add") && step.to !== undefined ? [step.to] : [];
-}
-
 function checkStep(check: ReferenceChecker, step: GarmentStep, known: Known, path: readonly PathPart[]): void {
-  for (const placed of numbersOf(step, path)) checkNumber(check, placed, known);
+  for (const placed of numbersOfStep(step, path)) checkNumber(check, placed, known);
   if (step.do === "start")
     step.along?.forEach(({ edge }, index) =>
       check.exists([...path, "along", index, "edge"], edge, known.edges, "edge"),
@@ -109,53 +94,9 @@ function checkStep(check: ReferenceChecker, step: GarmentStep, known: Known, pat
     check.exists([...path, "yarn"], step.yarn, known.yarns, "yarn");
 }
 
-function numbersOf(step: GarmentStep, path: readonly PathPart[]): PlacedNumber[] {
-  const placed = (key: string, number: StepNumber | undefined, direction?: Count["direction"]): PlacedNumber[] =>
-    number === undefined ? [] : [{ path: [...path, key], number, ...(direction ? { direction } : {}) }];
-  switch (step.do) {
-    case "start":
-      return placed("stitches", step.stitches, "stitches");
-    case "work":
-      return [
-        ...(typeof step.rows === "object" && "length" in step.rows ? [] : placed("rows", step.rows, "rows")),
-        ...(step.shape ?? []).flatMap(({ stitches, times, every, start }, index) =>
-          Object.entries({ stitches, times, every, start }).flatMap(([key, number]) =>
-            number === undefined ? [] : [{ path: [...path, "shape", index, key], number }],
-          ),
-        ),
-      ];
-    case "section":
-      return [
-        ...placed("from", step.from, "stitches"),
-        ...placed("to", step.to, "stitches"),
-        ...placed("rows", step.rows, "rows"),
-      ];
-    case "add":
-    case "bind-off":
-    case "hold":
-    case "leave":
-      return [...placed("each", step.each, "stitches"), ...placed("times", step.times)];
-    case "short-rows":
-      return [...placed("each", step.each, "stitches"), ...placed("turns", step.turns)];
-    case "mark":
-      return step.at === "start-of-round" ? [] : placed("at", step.at, "stitches");
-    case "divide":
-      return step.into.map(({ stitches }, index) => ({
-        ...{ path: [...path, "into", index, "stitches"], number: stitches, direction: "stitches" },
-      }));
-    case "join":
-      return (step.between ?? []).map((number, index) => ({
-        ...{ path: [...path, "between", index], number, direction: "stitches" },
-      }));
-    case "unmark":
-    case "end":
-      return [];
-  }
-}
-
 /** Of times or a share of a count, any will do: stitches are picked up by a share of rows. */
 function checkNumber(check: ReferenceChecker, { path, number, direction }: PlacedNumber, { counts }: Known): void {
-  if (typeof number === "number") return;
+  if (typeof number !== "object") return;
   const count = counts.get(number.count);
   const isPlain = number.times === undefined && number.over === undefined;
   if (count === undefined) check.add([...path, "count"], `there is no count “${number.count}”.`);
@@ -165,7 +106,7 @@ function checkNumber(check: ReferenceChecker, { path, number, direction }: Place
 
 function checkPlaces(
   check: ReferenceChecker,
-  { measurements, garment, sampleSize, origin = {} }: PatternDocument2,
+  { measurements, garment, sampleSize, origin = {} }: PatternDocument,
   known: Known,
   above: readonly PathPart[],
 ): void {

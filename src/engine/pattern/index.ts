@@ -2,7 +2,7 @@ export { faultSchema, formatPath, type Fault, type PathPart } from "./faults";
 export {
   MAX_SIZES,
   PATTERN_FORMAT,
-  patternSchema,
+  patternDocumentSchema,
   patternShape,
   type CmBySize,
   type Count,
@@ -11,7 +11,6 @@ export {
   type Grading,
   type Measurement,
   type PatternDocument,
-  type Piece,
   type Size,
   type Term,
   type Tie,
@@ -74,18 +73,33 @@ export {
 } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export { sizeOrderFaults, sizeScale } from "./size-order";
-export { PATTERN_FORMAT_2, patternSchema2, withoutGarment, type PatternDocument2 } from "./pattern-document-2";
-export type {
-  EdgeRef,
-  Garment,
-  GarmentPiece,
-  GarmentStep,
-  StepNumber,
-  StepOf,
-  StepPart,
-  StepPlace,
-  StepShape,
-  Worked,
+export { PATTERN_FORMAT_1, patternDocument1Schema, patternShape1, type PatternDocument1 } from "./pattern-document-1";
+export { patternSchema } from "./pattern-schema";
+export {
+  NO_GARMENT,
+  type EdgeRef,
+  type Garment,
+  type GarmentPiece,
+  type GarmentStep,
+  type StepNumber,
+  type StepOf,
+  type StepPart,
+  type StepPlace,
+  type StepShape,
+  type TypedGarment,
+  type TypedStep,
+  type Worked,
 } from "./garment-document";
-export { garmentFaults } from "./garment-faults";
 export { upgradePattern } from "./upgrade-pattern";
+export {
+  edgeMadeBy,
+  edgeParts,
+  homeOfStep,
+  partsMadeBy,
+  pieceOfParts,
+  pieceOfPlace,
+  roundParts,
+  stepsOfPiece,
+} from "./garment-parts";
+export { countsOfStep, lengthsOfStep, type PlacedNumber } from "./step-numbers";
+export { statedGauge, type Gauge } from "./stated-gauge";

@@ -5,7 +5,8 @@ import { callFrameFaults, earlierCallsFaults, testersFaults } from "./call-fault
 import { callSchema, MAX_TESTERS, testerSchema, type CallDocument, type Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import { patternFaults } from "./pattern-faults";
-import { patternSchema, type PatternDocument } from "./pattern-document";
+import type { PatternDocument } from "./pattern-document";
+import { patternSchema } from "./pattern-schema";
 import { bodyRangeFaults, patternRangeFaults, testerRangeFaults } from "./range-faults";
 import { schemaFaults } from "./schema-faults";
 

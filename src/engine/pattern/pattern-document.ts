@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { garmentShape, shareSchema } from "./garment-document";
 import {
   type DeepReadonly,
   byId,
@@ -9,10 +10,10 @@ import {
   type PatternParts,
 } from "./schema-parts";
 
-export const PATTERN_FORMAT = "sizewright/pattern@1";
+export const PATTERN_FORMAT = "sizewright/pattern@2";
 export const MAX_SIZES = 24;
 const MAX_COUNTS = 200;
-export const MAX_MEASUREMENTS = 60;
+const MAX_MEASUREMENTS = 60;
 
 function fabricShape<Value>({ positive, positiveLength }: PatternParts<Value>) {
   const acrossAlong = z.strictObject({ across: positive, along: positive });
@@ -49,32 +50,6 @@ function tieShape<Value>({ whole, anyWhole, positiveWhole, name }: PatternParts<
   });
 }
 
-function pieceShape<Value>({ positiveWhole, name }: PatternParts<Value>) {
-  const section = z.strictObject({
-    from: name,
-    to: name,
-    rows: name,
-    yarn: name.optional(),
-    shaping: z
-      .strictObject({
-        stitches: positiveWhole,
-        edges: z.enum(["both", "left", "right"]),
-        everyOther: z.boolean().optional(),
-      })
-      .optional(),
-  });
-  return z.strictObject({
-    id: idSchema,
-    label: labelSchema,
-    fabric: name,
-    made: positiveWhole,
-    yarn: name,
-    start: z.enum(["hem", "neck", "side"]).optional(),
-    mirrored: z.boolean().optional(),
-    sections: z.array(section),
-  });
-}
-
 function termShape<Value>({ number, name }: PatternParts<Value>) {
   const flat = [
     z.strictObject({ times: number, count: name, stretched: z.boolean().optional() }),
@@ -100,6 +75,8 @@ function lengthShape<Value>({ notNegativeLength, positive, name }: PatternParts<
 function measurementShape<Value>(parts: PatternParts<Value>) {
   const { number, positive, length, positiveLength, name, least } = parts;
   const point = z.tuple([number, number]);
+  /** From edge to edge, or at shares of a piece's width and height. */
+  const onEdge = z.tuple([idSchema, shareSchema]);
   const target = z.union([
     z.strictObject({ body: name, share: positive.optional(), easeCm: z.union([length, byId(length)]) }),
     z.strictObject({ cm: byId(positiveLength) }),
@@ -113,7 +90,9 @@ function measurementShape<Value>(parts: PatternParts<Value>) {
     terms: z.array(termShape(parts)).min(least, { error: "must hold at least one term." }),
     target: target.optional(),
     girth: z.boolean().optional(),
-    on: z.strictObject({ piece: name, from: point, to: point }).optional(),
+    on: z
+      .union([z.strictObject({ from: onEdge, to: onEdge }), z.strictObject({ piece: name, from: point, to: point })])
+      .optional(),
   });
 }
 
@@ -135,7 +114,7 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
     ties: z.array(tieShape(parts)),
     lengths: z.array(lengthShape(parts)).optional(),
     allowances: z.array(z.strictObject({ id: idSchema, label: labelSchema, cm: z.union([length, byId(length)]) })),
-    pieces: z.array(pieceShape(parts)),
+    garment: garmentShape(parts),
     measurements: z.array(measurementShape(parts)).max(most(MAX_MEASUREMENTS), {
       error: `must hold at most ${MAX_MEASUREMENTS} measurements.`,
     }),
@@ -149,20 +128,23 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
       }),
     ),
     grading: byId(byId(whole)).optional(),
+    sampleSize: idSchema.optional(),
+    origin: byId(byId(z.enum(["typed", "solved", "locked"]))).optional(),
     instructions: textSchema.optional(),
   });
 }
 
 /** Schema of the pattern document in JSON; references are checked by `patternFaults`. */
-export const patternSchema = patternShape(documentParts);
+export const patternDocumentSchema = patternShape(documentParts);
 
-export type PatternDocument = DeepReadonly<z.infer<typeof patternSchema>>;
+export type PatternDocument = DeepReadonly<z.infer<typeof patternDocumentSchema>>;
+/** As it is typed in a draft. */
+export type TypedPattern = DeepReadonly<z.infer<ReturnType<typeof patternShape<number | string>>>>;
 export type Fabric = PatternDocument["fabrics"][number];
 export type Size = PatternDocument["sizes"][number];
 export type Count = PatternDocument["counts"][number];
 export type WorkedLength = NonNullable<PatternDocument["lengths"]>[number];
 export type Tie = PatternDocument["ties"][number];
-export type Piece = PatternDocument["pieces"][number];
 export type Measurement = PatternDocument["measurements"][number];
 export type Term = Measurement["terms"][number];
 export type FlatTerm = Exclude<Term, { readonly diagonal: unknown }>;

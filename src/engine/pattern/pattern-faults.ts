@@ -1,17 +1,15 @@
 import type { Fault, PathPart } from "./faults";
 import { ownValue } from "./own-value";
-import type { Count, FlatTerm, Measurement, PatternDocument, Piece, Term } from "./pattern-document";
+import { garmentFaults } from "./garment-faults";
+import type { FlatTerm, Measurement, PatternDocument, Term } from "./pattern-document";
 import { ReferenceChecker } from "./reference-checker";
 
 interface Known {
   readonly sizes: ReadonlySet<string>;
   readonly fabrics: ReadonlySet<string>;
   readonly counts: ReadonlySet<string>;
-  readonly countById: ReadonlyMap<string, Count>;
   readonly lengths: ReadonlySet<string>;
   readonly allowances: ReadonlySet<string>;
-  readonly pieces: ReadonlySet<string>;
-  readonly yarns: ReadonlySet<string>;
 }
 
 /**
@@ -33,7 +31,7 @@ export function patternFaults(pattern: PatternDocument, above: readonly PathPart
   pattern.allowances.forEach(({ cm }, index) =>
     check.everySize([...above, "allowances", index, "cm"], cm, known.sizes),
   );
-  pattern.pieces.forEach((piece, index) => checkPiece(check, piece, known, [...above, "pieces", index]));
+  garmentFaults(check, pattern, above);
   pattern.measurements.forEach((measurement, index) =>
     checkMeasurement(check, { measurement, pattern, known, path: [...above, "measurements", index] }),
   );
@@ -44,15 +42,13 @@ export function patternFaults(pattern: PatternDocument, above: readonly PathPart
 function knownIds(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): Known {
   if (pattern.bodyMeasurements) check.unique([...above, "bodyMeasurements"], pattern.bodyMeasurements);
   check.unique([...above, "measurements"], pattern.measurements);
+  check.unique([...above, "yarns"], pattern.yarns);
   return {
     sizes: check.unique([...above, "sizes"], pattern.sizes),
     fabrics: check.unique([...above, "fabrics"], pattern.fabrics),
     counts: check.unique([...above, "counts"], pattern.counts),
-    countById: new Map(pattern.counts.map((count) => [count.id, count])),
     lengths: check.unique([...above, "lengths"], pattern.lengths ?? []),
     allowances: check.unique([...above, "allowances"], pattern.allowances),
-    pieces: check.unique([...above, "pieces"], pattern.pieces),
-    yarns: check.unique([...above, "yarns"], pattern.yarns),
   };
 }
 
@@ -84,36 +80,12 @@ function checkCounts(
   });
 }
 
-function checkPiece(check: ReferenceChecker, piece: Piece, known: Known, path: readonly PathPart[]): void {
-  check.exists([...path, "fabric"], piece.fabric, known.fabrics, "fabric");
-  check.exists([...path, "yarn"], piece.yarn, known.yarns, "yarn");
-  piece.sections.forEach((section, index) => {
-    const sectionPath = [...path, "sections", index];
-    checkDirected(check, section.from, { known, direction: "stitches", path: [...sectionPath, "from"] });
-    checkDirected(check, section.to, { known, direction: "stitches", path: [...sectionPath, "to"] });
-    checkDirected(check, section.rows, { known, direction: "rows", path: [...sectionPath, "rows"] });
-    if (section.yarn !== undefined) check.exists([...sectionPath, "yarn"], section.yarn, known.yarns, "yarn");
-  });
-}
-
-function checkDirected(
-  check: ReferenceChecker,
-  id: string,
-  { known, direction, path }: { known: Known; direction: Count["direction"]; path: readonly PathPart[] },
-): void {
-  const count = known.countById.get(id);
-  if (count === undefined) check.add(path, `there is no count “${id}”.`);
-  else if (count.direction !== direction)
-    check.add(path, `“${id}” counts ${count.direction}; here ${direction} are needed.`);
-}
-
 function checkMeasurement(
   check: ReferenceChecker,
   given: { measurement: Measurement; pattern: PatternDocument; known: Known; path: readonly PathPart[] },
 ): void {
   const { measurement, known, path } = given;
   measurement.terms.forEach((term, index) => checkTerm(check, term, known, [...path, "terms", index]));
-  if (measurement.on) check.exists([...path, "on", "piece"], measurement.on.piece, known.pieces, "piece");
   checkTarget(check, given);
 }
 

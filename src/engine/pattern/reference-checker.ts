@@ -1,12 +1,22 @@
 import { formatPath, type Fault, type PathPart } from "./faults";
 import { ownValue } from "./own-value";
 
+/** A fault with its path in parts. */
+export interface PlacedFault {
+  readonly path: readonly PathPart[];
+  readonly says: string;
+}
+
 /** Collects invalid references: unknown or duplicate ids, and records that lack a size. */
 export class ReferenceChecker {
-  readonly faults: Fault[] = [];
+  readonly placed: PlacedFault[] = [];
+
+  get faults(): Fault[] {
+    return this.placed.map(({ path, says }) => ({ path: formatPath(path), says }));
+  }
 
   add(path: readonly PathPart[], says: string): void {
-    this.faults.push({ path: formatPath(path), says });
+    this.placed.push({ path, says });
   }
 
   /** Ids must be unique in their list. */

@@ -1,5 +1,9 @@
 import { z } from "zod";
 
+const MAX_NUMBER_IN_STEP = 100_000;
+const MAX_FACTOR = 1_000;
+const MAX_RATE = 100;
+
 /** No number of a document may be larger: sums and products of such numbers stay finite. */
 const MAX_NUMBER = 1_000_000;
 const MAX_LABEL_LENGTH = 1_000;
@@ -58,6 +62,12 @@ export interface PatternParts<Value> {
   readonly length: z.ZodType<Value>;
   readonly positiveLength: z.ZodType<Value>;
   readonly notNegativeLength: z.ZodType<Value>;
+  /** A number in a step of the garment: stitches, rows or times. */
+  readonly inStep: z.ZodType<Value>;
+  /** What a count is multiplied with or divided by in a step. */
+  readonly factor: z.ZodType<Value>;
+  /** Of a rate at which stitches are picked up. */
+  readonly rate: z.ZodType<Value>;
   /** The id of another part of the pattern. */
   readonly name: z.ZodType<string>;
   readonly least: number;
@@ -73,6 +83,9 @@ export const documentParts = {
   length: numberSchema,
   positiveLength: positiveSchema,
   notNegativeLength: notNegativeSchema,
+  inStep: wholeSchema.max(MAX_NUMBER_IN_STEP, { error: `must be at most ${MAX_NUMBER_IN_STEP}.` }),
+  factor: positiveWholeSchema.max(MAX_FACTOR, { error: `must be at most ${MAX_FACTOR}.` }),
+  rate: positiveWholeSchema.max(MAX_RATE, { error: `must be at most ${MAX_RATE}.` }),
   name: idSchema,
   least: 1,
   most: (limit: number) => limit,

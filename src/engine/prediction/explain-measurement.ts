@@ -1,6 +1,5 @@
-import { cmOfSize, type Count, type FlatTerm, type Measurement, type Size, type Term } from "../pattern";
+import { statedGauge, cmOfSize, type Count, type FlatTerm, type Measurement, type Size, type Term } from "../pattern";
 import { lengthOfCount } from "../units";
-import { statedGauge } from "./gauge";
 import { measureTerm, targetCm } from "./measure";
 import { growingFabric } from "./growth";
 import { part, type PatternIndex } from "./pattern-index";

@@ -1,23 +1,10 @@
-import { GAUGE_WIDTH_CM } from "../units";
-import type { CountedGauge, Fabric, Swatch } from "../pattern";
-
-/** Gauge of a fabric: stitches and rows in one cm. */
-export interface Gauge {
-  readonly stitchesPerCm: number;
-  readonly rowsPerCm: number;
-}
+import type { CountedGauge, Gauge, Swatch } from "../pattern";
 
 /** How a fabric grows: length after blocking ÷ before, with the relative standard uncertainty along the rows. */
 export interface Growth {
   readonly across: number;
   readonly along: number;
   readonly sdAlong: number;
-}
-
-/** @returns the gauge as the pattern states it. */
-export function statedGauge({ gauge }: Fabric): Gauge {
-  const overCm = gauge.overCm ?? GAUGE_WIDTH_CM;
-  return { stitchesPerCm: gauge.stitches / overCm, rowsPerCm: gauge.rows / overCm };
 }
 
 /** @returns the gauge that a swatch shows. */

@@ -1,8 +1,9 @@
-export { predict, type MeasurementPrediction, type Prediction } from "./predict";
+export { predict, predictStitches, type MeasurementPrediction, type Prediction } from "./predict";
 export { gaugeParts, measure, measureTerm, type Split, targetCm } from "./measure";
 export { indexPattern, part, type PatternIndex } from "./pattern-index";
-export { patternWorking, workedAtOwnGauge, type Working, stitchesOfPiece } from "./working";
-export { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
+export { patternWorking, workedAtOwnGauge, type Working } from "./working";
+export { workedStitches } from "./worked-stitches";
+export { chooseSwatch, swatchGauge } from "./gauge";
 export {
   garmentGaugeUncertainty,
   isBlockedOtherwise,

@@ -2,7 +2,8 @@ import type { Measurement, PatternDocument, Size, Tester } from "../pattern";
 import { gaugeParts, measure, targetCm } from "./measure";
 import { indexPattern, type PatternIndex } from "./pattern-index";
 import { gaugeUncertaintyCm, readingSpreadCm } from "./spread";
-import { stitchesOfPiece, patternWorking, workedAtOwnGauge, workedAtStatedGauge } from "./working";
+import { workedStitches } from "./worked-stitches";
+import { patternWorking, workedAtOwnGauge, workedAtStatedGauge } from "./working";
 
 /** One measurement of one garment, cm. `acrossCm + alongCm + restCm` is `predictedCm`. */
 export interface MeasurementPrediction {
@@ -20,7 +21,12 @@ export interface MeasurementPrediction {
 
 export interface Prediction {
   readonly measurements: readonly MeasurementPrediction[];
-  readonly stitches: readonly { readonly piece: string; readonly stitches: number }[];
+}
+
+interface Asked {
+  readonly pattern: PatternDocument;
+  readonly size: string;
+  readonly tester?: Tester;
 }
 
 /**
@@ -30,7 +36,7 @@ export interface Prediction {
  * @param size id of the size.
  * @param tester a tester of that size; without one worked = predicted = design, and the spread is that of a tester on gauge.
  * @param growths of the tester's call, by fabric: for a tester who did not count their swatch before blocking.
- * @returns measurements and pieces in the pattern's order; lengths in cm, stitches of all copies of a piece.
+ * @returns measurements in the pattern's order; lengths in cm.
  * @throws {RangeError} for an unknown size or a count without a value, which the documents' checks rule out.
  * @see docs/method.md#prediction; JCGM 100:2008, 5.1.2 for the uncertainty.
  */
@@ -39,22 +45,30 @@ export function predict({
   size,
   tester,
   growths,
-}: {
-  pattern: PatternDocument;
-  size: string;
-  tester?: Tester;
-  growths?: PatternIndex["growths"];
-}): Prediction {
+}: Asked & { readonly growths?: PatternIndex["growths"] }): Prediction {
   const index = indexPattern(pattern, growths);
   const found = pattern.sizes.find(({ id }) => id === size);
   if (found === undefined) throw new RangeError(`unknown size ${size}`);
-  const working = tester ? workedAtStatedGauge(index, tester) : patternWorking(index, size);
   return {
     measurements: pattern.measurements.map((measurement) =>
       predictMeasurement(index, { measurement, size: found, tester }),
     ),
-    stitches: pattern.pieces.map((piece) => ({ piece: piece.id, stitches: stitchesOfPiece(piece, working) })),
   };
+}
+
+/**
+ * Stitches of each piece of a garment, as the pattern has it or as a tester works it.
+ *
+ * @returns pieces in the pattern's order, stitches of all copies of each.
+ * @throws {RangeError} for a count without a value, which the documents' checks rule out.
+ */
+export function predictStitches({ pattern, size, tester }: Asked): { piece: string; stitches: number }[] {
+  const index = indexPattern(pattern);
+  const { used } = workedStitches(index, tester ? workedAtOwnGauge(index, tester) : patternWorking(index, size));
+  return pattern.garment.pieces.map(({ id }) => ({
+    piece: id,
+    stitches: used.reduce((sum, { piece, stitches }) => (piece === id ? sum + stitches : sum), 0),
+  }));
 }
 
 /** One measurement of `predict`; see there. */

@@ -1,5 +1,5 @@
-import { cmOfSize, ownValue, type Tester, type Piece } from "../pattern";
-import { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
+import { cmOfSize, ownValue, statedGauge, type Gauge, type Tester } from "../pattern";
+import { chooseSwatch, swatchGauge } from "./gauge";
 import { growthOfTester } from "./growth";
 import { gradedValue, part, type PatternIndex } from "./pattern-index";
 
@@ -53,15 +53,4 @@ export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
     },
     growthOf: (fabric) => growthOfTester(index, tester, fabric)?.along ?? null,
   };
-}
-
-/**
- * Stitches worked in all copies of a piece: made × Σ over its sections of rows × (from + to) ÷ 2.
- *
- * @returns stitches; a half where an odd sum is worked over an odd number of rows.
- */
-export function stitchesOfPiece(piece: Piece, { countOf }: Working): number {
-  let stitches = 0;
-  for (const { from, to, rows } of piece.sections) stitches += (countOf(rows) * (countOf(from) + countOf(to))) / 2;
-  return piece.made * stitches;
 }

@@ -1,5 +1,5 @@
-import { countsOfTerm, ownValue, type Measurement, type Swatch } from "../pattern";
-import { indexPattern, measure, part, patternWorking, statedGauge, swatchGauge, type Gauge } from "../prediction";
+import { statedGauge, type Gauge, countsOfTerm, ownValue, type Measurement, type Swatch } from "../pattern";
+import { indexPattern, measure, part, patternWorking, swatchGauge } from "../prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "../units";
 import { type GaugeOutlook, type MeasurementOutlook, outlookTexts, type OutlookTexts } from "./outlook-texts";
 import type { Report, ReportContext } from "./report-context";

@@ -1,6 +1,6 @@
 import type { swatchOutliers, EntryError } from "../gaps";
-import { ownValue, type Fabric, type Swatch } from "../pattern";
-import { statedGauge, swatchGauge } from "../prediction";
+import { statedGauge, ownValue, type Fabric, type Swatch } from "../pattern";
+import { swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
 import { toTenth } from "./gauge-text";
 import type { ReadingQuestion, ReadReport, ReportContext } from "./report-context";

@@ -1,4 +1,12 @@
-import { countsOfTerm, lengthsOfTerm, type Measurement, type PatternDocument, type Size } from "../pattern";
+import {
+  countsOfStep,
+  countsOfTerm,
+  lengthsOfStep,
+  lengthsOfTerm,
+  type Measurement,
+  type PatternDocument,
+  type Size,
+} from "../pattern";
 
 /** What reports made under an earlier pattern can be compared with in a later one. */
 export interface CarriedOver {
@@ -34,8 +42,8 @@ export function carriedOver(earlier: PatternDocument, pattern: PatternDocument):
           (term) => countsOfTerm(term).every(isWorked) && lengthsOfTerm(term).every((length) => lengths.has(length)),
         ),
     ),
-    yarn: pattern.pieces.every(({ sections }) =>
-      sections.every(({ from, to, rows }) => [from, to, rows].every(isWorked)),
+    yarn: pattern.garment.steps.every(
+      (step) => countsOfStep(step).every(isWorked) && lengthsOfStep(step).every((length) => lengths.has(length)),
     ),
   };
 }

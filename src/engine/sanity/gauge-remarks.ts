@@ -1,5 +1,4 @@
-import { formatPath, type Fabric, type PathPart } from "../pattern";
-import { statedGauge } from "../prediction";
+import { statedGauge, formatPath, type Fabric, type PathPart } from "../pattern";
 import { GAUGE_WIDTH_CM } from "../units";
 import type { Garment } from "./garment";
 import type { SanityRemark } from "./sanity-remark";

@@ -1,4 +1,13 @@
-import { gradedCounts, ownValue, type Count, type PatternDocument, type Piece } from "../pattern";
+import {
+  countsOfStep,
+  gradedCounts,
+  ownValue,
+  stepsOfPiece,
+  type Count,
+  type GarmentPiece,
+  type PatternDocument,
+  type StepNumber,
+} from "../pattern";
 import { planShaping, type Section, type SectionCounts, type SectionShaping } from "./plan-shaping";
 import { rowNoun, type RowNoun } from "./row-text";
 import { shapingText } from "./shaping-text";
@@ -18,23 +27,24 @@ export interface SizedSection {
 }
 
 export interface ShapedPiece {
-  readonly piece: Piece;
+  readonly piece: GarmentPiece;
   readonly noun: RowNoun;
   /** By section, in the piece's order, each through the pattern's sizes. */
   readonly sections: readonly { readonly section: Section; readonly sizes: readonly SizedSection[] }[];
 }
 
 /**
- * How every section of every piece is shaped in every size.
+ * How every section of every piece is shaped in every size, of pieces that were in format 1.
  *
  * @param pattern a parsed pattern; counts may still be without numbers.
  * @returns pieces in the pattern's order.
  */
 export function patternShaping(pattern: PatternDocument): ShapedPiece[] {
-  return pattern.pieces.map((piece) => {
+  return pattern.garment.pieces.map((piece) => {
     const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric);
     const noun = fabric ? rowNoun(fabric) : "row";
-    const sections = piece.sections.map((section) => ({
+    const own = stepsOfPiece(pattern.garment, piece.id).filter((step) => step.do === "section");
+    const sections = own.map((section) => ({
       section,
       sizes: pattern.sizes.map(({ id }) => sizedSection(pattern, section, { size: id, noun })),
     }));
@@ -59,11 +69,14 @@ function sizedSection(
 /** The section's numbers in a size, or the counts that have none. */
 function sectionCounts(pattern: PatternDocument, section: Section, size: string): SectionCounts | Count[] {
   const graded = gradedCounts(pattern, size);
-  const from = ownValue(graded, section.from);
-  const to = ownValue(graded, section.to);
-  const rows = ownValue(graded, section.rows);
+  const numberOf = (number: StepNumber) => {
+    if (typeof number === "number") return number;
+    const value = ownValue(graded, number.count);
+    return value === undefined ? undefined : (value * (number.times ?? 1)) / (number.over ?? 1);
+  };
+  const [from, to, rows] = [numberOf(section.from), numberOf(section.to), numberOf(section.rows)];
   if (from !== undefined && to !== undefined && rows !== undefined) return { from, to, rows };
-  const needed = new Set([section.from, section.to, section.rows]);
+  const needed = new Set(countsOfStep(section));
   return pattern.counts.filter(({ id }) => needed.has(id) && ownValue(graded, id) === undefined);
 }
 

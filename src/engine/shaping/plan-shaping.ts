@@ -1,6 +1,7 @@
-import type { Piece } from "../pattern";
+import type { StepOf } from "../pattern";
 
-export type Section = Piece["sections"][number];
+/** A section of format 1. */
+export type Section = StepOf<"section">;
 export type Shaping = NonNullable<Section["shaping"]>;
 
 /** A section with the numbers of one size. */

@@ -1,5 +1,4 @@
-import type { Swatch, Tester } from "../pattern";
-import type { Gauge } from "../prediction";
+import type { Gauge, Swatch, Tester } from "../pattern";
 import type { SeededRandom } from "../seeded-random";
 import { readSwatch } from "./read-swatch";
 

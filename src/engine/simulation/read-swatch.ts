@@ -1,5 +1,4 @@
-import type { CountedGauge } from "../pattern";
-import type { Gauge } from "../prediction";
+import type { Gauge, CountedGauge } from "../pattern";
 
 const SWATCH_CM = 10;
 

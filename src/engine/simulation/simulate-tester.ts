@@ -1,4 +1,6 @@
 import {
+  statedGauge,
+  type Gauge,
   gradedCounts,
   type Measurement,
   type PatternDocument,
@@ -6,15 +8,7 @@ import {
   type Swatch,
   type Tester,
 } from "../pattern";
-import {
-  gaugeParts,
-  indexPattern,
-  measure,
-  patternWorking,
-  statedGauge,
-  type Gauge,
-  type Working,
-} from "../prediction";
+import { gaugeParts, indexPattern, measure, patternWorking, type Working } from "../prediction";
 import type { SeededRandom } from "../seeded-random";
 import { drawBlocking, type BlockedGarment, type BlockingHabits } from "./draw-blocking";
 import { readSwatch } from "./read-swatch";

@@ -1,5 +1,5 @@
-import type { PatternDocument, Tester } from "../pattern";
-import { indexPattern, patternWorking, stitchesOfPiece, type Gauge } from "../prediction";
+import { usedStitches } from "../garment";
+import type { Gauge, PatternDocument, Tester } from "../pattern";
 import type { SeededRandom } from "../seeded-random";
 
 /** Relative sd of one tester's metres about the expected ones. */
@@ -24,14 +24,14 @@ export function simulateYarn(
   { pattern, size, gauges, ratioOf, spread = YARN_SPREAD }: YarnChoices,
   random: SeededRandom,
 ): Tester["yarn"] {
-  const working = patternWorking(indexPattern(pattern), size);
+  const { used } = usedStitches(pattern, size);
   return pattern.yarns.flatMap((yarn) => {
     let metres = 0;
-    for (const piece of pattern.pieces) {
-      const gauge = gauges.get(piece.fabric);
-      if (piece.yarn !== yarn.id || gauge === undefined) continue;
+    for (const { fabric, stitches } of used.filter((use) => use.yarn === yarn.id)) {
+      const gauge = gauges.get(fabric);
+      if (gauge === undefined) continue;
       const stitchMetres = Math.sqrt(1 / (gauge.stitchesPerCm * gauge.rowsPerCm)) / CM_PER_M;
-      metres += ratioOf(piece.fabric) * stitchMetres * stitchesOfPiece(piece, working);
+      metres += ratioOf(fabric) * stitchMetres * stitches;
     }
     if (metres === 0) return [];
     const metresPer100g = (yarn.metresPerBall / yarn.gramsPerBall) * 100;

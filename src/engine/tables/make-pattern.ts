@@ -1,4 +1,4 @@
-import { PATTERN_FORMAT, type PatternDocument } from "../pattern";
+import { NO_GARMENT, PATTERN_FORMAT, type PatternDocument } from "../pattern";
 import type { ReadCount, ReadGauge, ReadMeasurement, Breakdown } from "./measurement-table";
 import type { ReadRows } from "./read-measurement-rows";
 import { uniqueSlug } from "./slug";
@@ -43,7 +43,7 @@ export function makePattern(read: ReadRows, stated: Stated): Made {
       ties: [],
       lengths: builder.lengths,
       allowances: builder.allowances,
-      pieces: [],
+      garment: NO_GARMENT,
       measurements,
       yarns: [],
       grading: builder.grading,

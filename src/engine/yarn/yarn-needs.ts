@@ -1,6 +1,6 @@
 import { studentTQuantile } from "../distributions";
-import type { CallDocument, PatternDocument } from "../pattern";
-import { indexPattern, statedGauge } from "../prediction";
+import { statedGauge, type CallDocument, type PatternDocument } from "../pattern";
+import { indexPattern } from "../prediction";
 import { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
 import { makersGauge, type MakersGauge } from "./makers-gauge";
 import { patternUse, stitchSizeDeviation, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";

@@ -1,11 +1,10 @@
-import { ownValue, type PatternDocument, type Tester } from "../pattern";
+import { ownValue, statedGauge, type Gauge, type PatternDocument, type Tester } from "../pattern";
 import {
   chooseSwatch,
   indexPattern,
   patternWorking,
-  statedGauge,
   workedAtOwnGauge,
-  type Gauge,
+  workedStitches,
   type PatternIndex,
   type Working,
 } from "../prediction";
@@ -36,23 +35,19 @@ export function stitchSizeM({ stitchesPerCm, rowsPerCm }: Gauge): number {
   return Math.sqrt(1 / (stitchesPerCm * rowsPerCm)) / CM_PER_M;
 }
 
-/** Stitches worked with a yarn by fabric: made × Σ over its sections of rows × (from + to) ÷ 2. */
-function fabricUses(pattern: PatternDocument, yarn: string, working: Working): FabricUse[] {
-  return pattern.fabrics.flatMap(({ id }) => {
-    let stitches = 0;
-    for (const piece of pattern.pieces.filter(({ fabric }) => fabric === id)) {
-      for (const { from, to, rows, yarn: other } of piece.sections) {
-        if ((other ?? piece.yarn) !== yarn) continue;
-        stitches += (piece.made * working.countOf(rows) * (working.countOf(from) + working.countOf(to))) / 2;
-      }
-    }
+/** Stitches worked with a yarn, by fabric. */
+function fabricUses(index: PatternIndex, yarn: string, working: Working): FabricUse[] {
+  const { used } = workedStitches(index, working);
+  return index.pattern.fabrics.flatMap(({ id }) => {
+    const stitches = used.reduce((sum, use) => (use.fabric === id && use.yarn === yarn ? sum + use.stitches : sum), 0);
     return stitches === 0 ? [] : [{ fabric: id, stitches, sizeM: stitches * stitchSizeM(working.gaugeOf(id)) }];
   });
 }
 
 /** A size's use of a yarn as the pattern has it. */
 export function patternUse(pattern: PatternDocument, yarn: string, size: string): FabricUse[] {
-  return fabricUses(pattern, yarn, patternWorking(indexPattern(pattern), size));
+  const index = indexPattern(pattern);
+  return fabricUses(index, yarn, patternWorking(index, size));
 }
 
 /**
@@ -68,7 +63,7 @@ export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
   }
   const working = workedAtOwnGauge(index, tester);
   return Object.entries(metresByYarn).flatMap(([yarn, metres]) => {
-    const fabrics = fabricUses(index.pattern, yarn, working);
+    const fabrics = fabricUses(index, yarn, working);
     if (fabrics.length === 0) return [];
     const unknown = fabrics.filter(({ fabric }) => chooseSwatch(tester.swatches, fabric) === undefined);
     const unknownShare = totalSizeM(unknown) / totalSizeM(fabrics);
@@ -82,7 +77,7 @@ export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
  * @returns log of the ratio; null where the yarn is not used, or a swatch of one of its fabrics is missing.
  */
 export function stitchSizeDeviation(index: PatternIndex, tester: Tester, yarn: string): number | null {
-  const own = fabricUses(index.pattern, yarn, workedAtOwnGauge(index, tester));
+  const own = fabricUses(index, yarn, workedAtOwnGauge(index, tester));
   if (own.length === 0 || own.some(({ fabric }) => chooseSwatch(tester.swatches, fabric) === undefined)) return null;
   const gauges = new Map(index.pattern.fabrics.map((fabric) => [fabric.id, statedGauge(fabric)]));
   const stated = own.reduce((sum, { fabric, stitches }) => {

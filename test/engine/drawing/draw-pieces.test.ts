@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Point } from "@/engine/drawing";
-import type { PatternDocument, Piece } from "@/engine/pattern";
+import type { PatternDocument, PatternDocument1 } from "@/engine/pattern";
 import { drawn, outlines, patternOf, type Sections } from "./one-piece";
 
 const RUNS = 300;
@@ -150,7 +150,9 @@ it("covers, by the shoelace formula, what its stitches cover, however it is turn
     fc.property(fc.array(section, { minLength: 1, maxLength: 4 }), piece, settles, (sections, turned, settled) => {
       ran += 1;
       const fabrics = [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 20, rows: 25 }, settles: settled }];
-      const shape = drawn(patternOf(sections, { ...turned, made: 2 } satisfies Partial<Piece>, { fabrics }));
+      const shape = drawn(
+        patternOf(sections, { ...turned, made: 2 } satisfies Partial<PatternDocument1["pieces"][number]>, { fabrics }),
+      );
       // Stitches worked (rows × (from + to) ÷ 2) times the size of one stitch; without shaping, edges are straight.
       const worked = sections.reduce((sum, [from, to, rows]) => sum + (rows * (from + to)) / 2, 0);
       const stitchCm2 = (settled.across / 2) * (settled.along / 2.5);

@@ -1,6 +1,8 @@
 import { drawPieces, type PieceShape } from "@/engine/drawing";
-import type { PatternDocument, Piece } from "@/engine/pattern";
+import type { PatternDocument, PatternDocument1 } from "@/engine/pattern";
 import { patternDocument } from "../../factories/pattern";
+
+type Piece = PatternDocument1["pieces"][number];
 
 export type Sections = readonly (readonly [
   from: number,

@@ -34,7 +34,7 @@ describe("a piece that can only be sketched", () => {
   });
 
   it.each([
-    ["has no sections", patternOf([]), "It has no sections yet, so its shape is unknown."],
+    ["has no sections", patternOf([]), "Nothing of it is worked yet, so its shape is unknown."],
     ["has counts without numbers", patternOf([[20, 20, 25]], {}, { grading: {} }), /have no number yet/],
     ["has no rows", patternOf([[20, 20, 0]]), /has 0 stitches or rows/],
   ])("is a placeholder, not to scale, if it %s", (_case, pattern, says) => {

@@ -1,8 +1,8 @@
 import { outlineGarment } from "@/engine/garment";
-import type { PatternDocument2 } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 
 /** Pieces of a garment in one size by id, and what is wrong with it. */
-export function outlined(pattern: PatternDocument2, size = "small") {
+export function outlined(pattern: PatternDocument, size = "small") {
   const { pieces, faults } = outlineGarment(pattern, size);
   return {
     faults,

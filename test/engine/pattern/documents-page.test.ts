@@ -10,8 +10,8 @@ import {
   parseApplicants,
   parseCall,
   parsePattern,
-  patternSchema,
-  patternSchema2,
+  patternDocument1Schema,
+  patternDocumentSchema,
   PLAUSIBLE,
 } from "@/engine/pattern";
 import { parsePlacesRequest } from "@/engine/places";
@@ -91,8 +91,8 @@ describe("docs/documents.md", () => {
   });
 
   it.each([
-    ["Pattern", patternSchema],
-    ["Garment", patternSchema2.pick({ garment: true, sampleSize: true, origin: true })],
+    ["Pattern", patternDocument1Schema],
+    ["Garment", patternDocumentSchema.pick({ garment: true, sampleSize: true, origin: true })],
     ["Call", callSchema.omit({ pattern: true, calls: true })],
     ["Applicants", applicantsSchema.omit({ pattern: true })],
     ["gaps", gapsOutputSchema],

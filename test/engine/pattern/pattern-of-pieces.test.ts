@@ -3,6 +3,7 @@ import { drawPieces } from "@/engine/drawing";
 import { patternFaults, patternOfPieces } from "@/engine/pattern";
 import { fitAreas, reportSteps } from "@/engine/reporting";
 import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
+import { garmentPattern } from "../../factories/garment-pattern";
 import { piecedPattern } from "../../factories/pieced-pattern";
 
 const pattern = piecedPattern();
@@ -33,7 +34,7 @@ describe("patternOfPieces", () => {
 
   it("is drawn as these pieces are drawn among all of them, with their own measurements", () => {
     const whole = saltmarshPattern;
-    for (const pieces of [["sleeve"], ["front", "sleeve"]]) {
+    for (const pieces of [["sleeve"], ["body"], ["body", "back"]]) {
       const tested = patternOfPieces(whole, pieces);
       const measured = ids(tested.measurements);
       for (const { id } of whole.sizes) {
@@ -47,6 +48,35 @@ describe("patternOfPieces", () => {
         );
       }
     }
+  });
+
+  it("has with a piece those that its stitches come from, and without others an edge that is bound off alone", () => {
+    const yoked = garmentPattern({
+      counts: { yoke: ["stitches", 60, 70], sleeve: ["stitches", 20, 22], back: ["stitches", 40, 48] },
+      pieces: [{ id: "yoke", parts: ["yoke", "body"] }, { id: "sleeve" }, { id: "pocket" }],
+      steps: [
+        { in: "yoke", do: "start", how: "cast-on", stitches: { count: "yoke" }, worked: "flat" },
+        {
+          ...{ in: "yoke", do: "divide" },
+          into: [
+            { part: "body", stitches: { count: "back" } },
+            { part: "sleeve", stitches: { count: "sleeve" } },
+          ],
+        },
+        { in: "pocket", do: "start", how: "cast-on", stitches: 10, worked: "flat" },
+        { in: "pocket", do: "end", how: "graft", edge: "pocket-top", with: { part: "body" } },
+        { in: "sleeve", do: "end", how: "bind-off", edge: "cuff" },
+      ],
+    });
+    const sleeve = patternOfPieces(yoked, ["sleeve"]);
+    expect(ids(sleeve.garment.pieces)).toEqual(["yoke", "sleeve"]);
+    expect(patternFaults(sleeve).map(({ path }) => path)).not.toContain("garment");
+    const pocket = patternOfPieces(yoked, ["pocket"]);
+    expect(ids(pocket.garment.pieces)).toEqual(["pocket"]);
+    expect(pocket.garment.steps.at(-1)).toEqual({
+      ...{ id: "s4", in: { part: "pocket" }, do: "end", how: "bind-off", edge: "pocket-top" },
+    });
+    expect(ids(pocket.counts)).toEqual([]);
   });
 
   it("asks a tester for that and no more", () => {

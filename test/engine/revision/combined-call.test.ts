@@ -120,14 +120,15 @@ describe("combinedCall", () => {
       ...{ id: "body", label: "Body", fabric: "main", made: 2, yarn: "wool" },
       sections: [{ from: "width", to: "width", rows }],
     });
+    const garment = (rows: string) => patternDocument({ pieces: [piece(rows)] }).garment;
     const used = [{ yarn: "wool", grams: 300, metresPer100g: 400 }];
-    const then = { ...before, yarns, pieces: [piece("height")] };
+    const then = { ...before, yarns, garment: garment("height") };
     const calls = [earlier([reader("bea", { bust: 100 }, { yarn: used })], then)];
-    expect(combined({ ...revised, yarns, pieces: [piece("height")] }, calls).call.testers[0]?.yarn).toEqual(used);
+    expect(combined({ ...revised, yarns, garment: garment("height") }, calls).call.testers[0]?.yarn).toEqual(used);
     const hem = { id: "hem", label: "Hem", fabric: "main", direction: "rows" } as const;
     const counts = [...before.counts, hem];
     const grading = { ...revised.grading, hem: { small: 5, large: 5 } };
-    const hemmed = { ...revised, yarns, counts, grading, pieces: [piece("hem")] };
+    const hemmed = { ...revised, yarns, counts, grading, garment: garment("hem") };
     expect(combined(hemmed, calls).call.testers[0]?.yarn).toEqual([]);
   });
 

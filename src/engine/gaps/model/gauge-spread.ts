@@ -1,5 +1,5 @@
-import type { CallDocument } from "../../pattern";
-import { chooseSwatch, statedGauge, swatchGauge, type GaugeUncertainty } from "../../prediction";
+import { statedGauge, type CallDocument } from "../../pattern";
+import { chooseSwatch, swatchGauge, type GaugeUncertainty } from "../../prediction";
 
 /** Prior spread of gauge between testers, relative (docs/method.md#gap-model; common practice, no source). */
 const PRIOR_SPREAD = 0.05;

@@ -1,9 +1,8 @@
-import type { Fabric, Tester, TesterRecord } from "../../pattern";
+import { statedGauge, type Fabric, type Tester, type TesterRecord } from "../../pattern";
 import {
   chooseSwatch,
   garmentGaugeUncertainty,
   growthOfTester,
-  statedGauge,
   type GaugeUncertainty,
   type PatternIndex,
 } from "../../prediction";

@@ -1,9 +1,8 @@
-import type { PatternDocument, Size } from "../../pattern";
+import { statedGauge, type PatternDocument, type Size } from "../../pattern";
 import {
   indexPattern,
   measure,
   patternWorking,
-  statedGauge,
   swatchUncertainty,
   type GaugeUncertainty,
   type PatternIndex,

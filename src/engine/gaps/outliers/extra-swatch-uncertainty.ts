@@ -1,5 +1,5 @@
-import type { Swatch } from "../../pattern";
-import { swatchGauge, type Gauge, type GaugeUncertainty } from "../../prediction";
+import type { Gauge, Swatch } from "../../pattern";
+import { swatchGauge, type GaugeUncertainty } from "../../prediction";
 import { OUTLIER_SCORE } from "../outliers/entry-errors";
 
 /** Wide relative sd of a swatch's gauge about the stated one: spread between testers and reading errors (common practice, no source). */

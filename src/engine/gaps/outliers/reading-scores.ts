@@ -1,11 +1,10 @@
-import type { CallDocument, Measurement, Reading, Tester } from "../../pattern";
+import { statedGauge, type CallDocument, type Measurement, type Reading, type Tester } from "../../pattern";
 import {
   chooseSwatch,
   gaugeParts,
   indexPattern,
   measure,
   part,
-  statedGauge,
   workedAtOwnGauge,
   type PatternIndex,
   type Split,

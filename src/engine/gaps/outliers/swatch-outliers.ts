@@ -1,5 +1,5 @@
-import type { Fabric, Swatch, Tester } from "../../pattern";
-import { statedGauge, swatchGauge, type Gauge } from "../../prediction";
+import { statedGauge, type Gauge, type Fabric, type Swatch, type Tester } from "../../pattern";
+import { swatchGauge } from "../../prediction";
 import { CM_PER_INCH, readingStep } from "../../units";
 import type { EntryError, Outlier } from "../gaps-output";
 import { PLAUSIBLE_SCORE, OUTLIER_SCORE } from "../outliers/entry-errors";

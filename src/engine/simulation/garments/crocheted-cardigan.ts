@@ -1,4 +1,10 @@
-import { PATTERN_FORMAT, type Count, type PatternDocument } from "../../pattern";
+import {
+  PATTERN_FORMAT_1,
+  upgradePattern,
+  type Count,
+  type PatternDocument,
+  type PatternDocument1,
+} from "../../pattern";
 import { roundGrading, type CountPlan } from "./round-grading";
 
 const BUSTS_CM = [82, 90, 98, 108, 120, 132, 146];
@@ -12,8 +18,8 @@ const GAUGE = { stitches: 1.6, rows: 1.1 };
  */
 export function crochetedCardigan(): PatternDocument {
   const plans = countPlans();
-  return {
-    format: PATTERN_FORMAT,
+  const pattern: PatternDocument1 = {
+    format: PATTERN_FORMAT_1,
     name: "Sedge cardigan (invented)",
     craft: "crochet",
     fabrics: [{ id: "main", label: "Half treble", toolMm: 5, gauge: { stitches: 16, rows: 11 }, worked: "flat" }],
@@ -57,6 +63,7 @@ export function crochetedCardigan(): PatternDocument {
     yarns: [{ id: "main", label: "Main yarn", metresPerBall: 150, gramsPerBall: 100 }],
     grading: roundGrading(plans, SIZES),
   };
+  return upgradePattern(pattern);
 }
 
 function countPlans(): CountPlan[] {

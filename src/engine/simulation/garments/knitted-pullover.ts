@@ -1,4 +1,10 @@
-import { PATTERN_FORMAT, type Count, type PatternDocument } from "../../pattern";
+import {
+  PATTERN_FORMAT_1,
+  upgradePattern,
+  type Count,
+  type PatternDocument,
+  type PatternDocument1,
+} from "../../pattern";
 import { roundGrading, type CountPlan } from "./round-grading";
 
 const BUSTS_CM = [80, 86, 92, 98, 106, 114, 122, 132, 142];
@@ -13,8 +19,8 @@ const RIB = { stitches: 2.4, rows: 3.2 };
  */
 export function knittedPullover(): PatternDocument {
   const plans = countPlans();
-  return {
-    format: PATTERN_FORMAT,
+  const pattern: PatternDocument1 = {
+    format: PATTERN_FORMAT_1,
     name: "Fen pullover (invented)",
     craft: "knitting",
     fabrics: [
@@ -67,6 +73,7 @@ export function knittedPullover(): PatternDocument {
     yarns: [{ id: "main", label: "Main yarn", metresPerBall: 200, gramsPerBall: 100 }],
     grading: roundGrading(plans, SIZES),
   };
+  return upgradePattern(pattern);
 }
 
 function countPlans(): CountPlan[] {

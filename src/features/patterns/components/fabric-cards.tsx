@@ -1,5 +1,4 @@
-import type { Fabric } from "@/engine/pattern";
-import { statedGauge } from "@/engine/prediction";
+import { statedGauge, type Fabric } from "@/engine/pattern";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { Sheet } from "@/ui/sheet";

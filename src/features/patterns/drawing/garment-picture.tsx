@@ -66,6 +66,6 @@ function TapeMarks({
   ));
 }
 
-function labelOf({ pieces }: PatternDocument, { piece }: PieceShape): string {
-  return pieces.find(({ id }) => id === piece)?.label ?? piece;
+function labelOf({ garment }: PatternDocument, { piece }: PieceShape): string {
+  return garment.pieces.find(({ id }) => id === piece)?.label ?? piece;
 }

@@ -1,4 +1,5 @@
 import { drawPieces, type PieceShape } from "@/engine/drawing";
+import { stepsInSizes, type StepInSizes } from "@/engine/garment";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import { patternShaping, type ShapedPiece, type SizedSection } from "@/engine/shaping";
 
@@ -14,12 +15,16 @@ export interface PartInSize {
 export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
   readonly shapes: readonly { readonly size: Size; readonly shape: PieceShape }[];
   readonly parts: readonly (readonly PartInSize[])[];
+  /** Of a piece that is not made of sections, as format 1 had them. */
+  readonly steps: readonly StepInSizes[];
 }
 
 /** @returns one board per piece, in the pattern's order. */
 export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
+  const { pieces: worked } = stepsInSizes(pattern);
   return patternShaping(pattern).map(({ piece, noun, sections }, index) => {
+    const { steps = [] } = sections.length > 0 ? {} : (worked[index] ?? {});
     const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
       const shape = ofSize[index];
       return shape === undefined ? [] : [{ size, shape }];
@@ -31,7 +36,7 @@ export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
         return [{ size: found.size, sized, shape: found.shape.sections.find(({ section }) => section === part) }];
       }),
     );
-    return { piece, noun, shapes, parts };
+    return { piece, noun, shapes, parts, steps };
   });
 }
 

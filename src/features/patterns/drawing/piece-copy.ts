@@ -1,23 +1,28 @@
-import type { PatternDocument, Piece } from "@/engine/pattern";
+import type { GarmentPiece, PatternDocument } from "@/engine/pattern";
 import { withNoun, type RowNoun, type SizedSection } from "@/engine/shaping";
+import type { PieceBoard } from "./piece-board";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
-const STARTS: Readonly<Record<NonNullable<Piece["start"]>, string>> = {
+const STARTS: Readonly<Record<NonNullable<GarmentPiece["start"]>, string>> = {
   hem: "worked from the hem up",
   neck: "worked from the neck down",
   side: "worked from side to side",
+  centre: "worked from the centre out",
 };
 
 /** `Made twice, in Stocking stitch, worked from the neck down.` */
-export function pieceWords(pattern: PatternDocument, { made, fabric, start, mirrored }: Piece, noun: RowNoun): string {
+export function pieceWords(pattern: PatternDocument, { piece, noun, parts: sections, steps }: PieceBoard): string {
+  const { made, fabric, start, mirrored } = piece;
+  const isTube = steps.some((step) => step.noun === "round");
   const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
   const made_ = made === 1 ? "once" : made === 2 ? "twice" : `${made} times`;
   const parts = [
     `Made ${made_}`,
     `in ${label}`,
     ...(start ? [STARTS[start]] : []),
-    ...(noun === "round" ? ["shown opened out"] : []),
+    ...(noun === "round" && sections.length > 0 ? ["shown opened out"] : []),
+    ...(isTube ? ["what is in the round laid flat"] : []),
     ...(mirrored ? ["shown with its mirror image"] : []),
   ];
   return `${parts.join(", ")}.`;

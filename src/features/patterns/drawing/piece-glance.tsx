@@ -38,7 +38,7 @@ interface NestedPiece {
 
 function nestedPieces(pattern: PatternDocument): NestedPiece[] {
   const shapesBySize = shapesOfPattern(pattern);
-  return pattern.pieces.flatMap(({ id, label }, index) => {
+  return pattern.garment.pieces.flatMap(({ id, label }, index) => {
     const sizes = pattern.sizes.flatMap((size) => {
       const shape = shapesBySize.get(size.id)?.[index];
       return shape?.isToScale === true ? [{ label: size.label, shape }] : [];

@@ -11,6 +11,7 @@ import { PieceMeasurements } from "./piece-measurements";
 import { PieceNotes } from "./piece-notes";
 import { pieceWords } from "./piece-copy";
 import { ScaleBar } from "./scale-bar";
+import { StepList } from "./step-list";
 
 interface PieceSheetProps {
   readonly pattern: PatternDocument;
@@ -21,7 +22,7 @@ interface PieceSheetProps {
 
 /** A piece in one size: its schematic, how it is worked and what is measured on it. */
 export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly size: Size }) {
-  const { board, unit, fullWidthCm } = props;
+  const { pattern, board, unit, fullWidthCm } = props;
   const { label } = board.piece;
   const shape = board.shapes.find((entry) => entry.size.id === size.id)?.shape;
   if (shape === undefined) return null;
@@ -36,6 +37,7 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
         </div>
         <div>
           <PartList board={board} size={size} unit={unit} />
+          <StepList pattern={pattern} board={board} sizes={[size]} />
           {shape.lines.length > 0 ? (
             <PieceMeasurements caption={`Measured on ${title}`} lines={shape.lines} unit={unit} />
           ) : null}
@@ -47,7 +49,7 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
 
 /** A piece in all sizes: the nested schematics, and a table for each part. */
 export function PieceInAllSizes(props: PieceSheetProps) {
-  const { board, unit, fullWidthCm } = props;
+  const { pattern, board, unit, fullWidthCm } = props;
   const { piece, noun, shapes, parts } = board;
   const sizes = shapes.map(({ size, shape }) => ({ label: size.label, shape }));
   const unknown = shapes.find(({ shape }) => !shape.isToScale)?.shape;
@@ -56,6 +58,7 @@ export function PieceInAllSizes(props: PieceSheetProps) {
       <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
       {unknown ? <PieceNotes shape={unknown} /> : <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />}
       <div className="mt-6 grid grid-cols-1 gap-6">
+        <StepList pattern={pattern} board={board} sizes={pattern.sizes} />
         {parts.map((part, index) => (
           <div key={index}>
             {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {index + 1}</h4> : null}
@@ -68,11 +71,11 @@ export function PieceInAllSizes(props: PieceSheetProps) {
 }
 
 function PieceFrame({ pattern, board, children }: PieceSheetProps & { readonly children: ReactNode }) {
-  const { piece, noun } = board;
+  const { piece } = board;
   return (
     <Sheet>
       <h3 className="wrap-anywhere">{piece.label}</h3>
-      <p className="mb-6 text-soft wrap-anywhere">{pieceWords(pattern, piece, noun)}</p>
+      <p className="mb-6 text-soft wrap-anywhere">{pieceWords(pattern, board)}</p>
       {children}
     </Sheet>
   );

@@ -6,7 +6,7 @@ export const EDITOR_PARTS = [
   { key: "counts", label: "Counts and sums", lists: ["counts", "ties"] },
   { key: "lengths", label: "Lengths and edgings", lists: ["lengths", "allowances"] },
   { key: "measurements", label: "Measurements", lists: ["measurements"] },
-  { key: "pieces", label: "Pieces", lists: ["pieces"] },
+  { key: "pieces", label: "Pieces", lists: ["garment"] },
   { key: "text", label: "Text and yarn", lists: ["name", "craft", "yarns", "instructions"] },
 ] as const;
 

@@ -1,8 +1,7 @@
 "use client";
 
 import type { DraftPattern, Typed } from "@/engine/editing";
-import type { Fabric } from "@/engine/pattern";
-import { statedGauge } from "@/engine/prediction";
+import { statedGauge, type Fabric } from "@/engine/pattern";
 import { rowsNoun } from "@/engine/shaping";
 import { compareTool } from "@/engine/trade-tables";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";

@@ -9,7 +9,7 @@ import { useEditing } from "./editing";
 import { ChoiceField, NumberField } from "./fields";
 import type { DraftMeasurement, MeasurementEdit } from "./measurement-edit";
 
-type Place = NonNullable<DraftMeasurement["on"]>;
+type Place = Extract<NonNullable<DraftMeasurement["on"]>, { readonly piece: string }>;
 type End = "from" | "to";
 
 /** Across the middle of the piece, from side to side. */
@@ -23,7 +23,8 @@ const ENDS = [
 /** Where the measurement is on the schematic. */
 export function MeasurementPlace({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
-  const { on, ...rest } = measurement;
+  const { on: placed, ...rest } = measurement;
+  const on = placed && "piece" in placed ? placed : undefined;
   const head = `place-${measurement.id}`;
   const set = (next: Place, field: string | null) => onMeasurement({ ...rest, on: next }, field && `on.${field}`);
   return (
@@ -36,8 +37,8 @@ export function MeasurementPlace({ measurement, i, onMeasurement }: MeasurementE
           at={["measurements", i, "on", "piece"]}
           label="Piece"
           value={on?.piece ?? ""}
-          nothing="Not on the schematic"
-          choices={pattern.pieces.map(({ id, label }) => ({ value: id, label: label || id }))}
+          nothing={placed && on === undefined ? "From edge to edge" : "Not on the schematic"}
+          choices={pattern.garment.pieces.map(({ id, label }) => ({ value: id, label: label || id }))}
           onChoice={(piece) => onMeasurement(piece === "" ? rest : { ...rest, on: { ...ACROSS, ...on, piece } }, null)}
         />
       </div>
@@ -91,10 +92,9 @@ function PlaceFields({ on, index, onPlace }: PlaceFieldsProps) {
 function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: string; readonly piece: string }) {
   const { readable, size, pattern, unit } = useEditing("readable", "size", "pattern", "unit");
   const shape = useMemo(() => {
-    const piece = readable?.pieces.find((each) => each.id === on);
     const measurement = readable?.measurements.find((each) => each.id === id);
-    if (!readable || !piece || !measurement) return undefined;
-    return drawPieces({ ...readable, pieces: [piece], measurements: [measurement] }, size)[0];
+    if (!readable || !measurement) return undefined;
+    return drawPieces({ ...readable, measurements: [measurement] }, size).find((shape) => shape.piece === on);
   }, [readable, size, id, on]);
   const nameOf = (items: readonly { readonly id: string; readonly label: string }[], sought: string) =>
     items.find((each) => each.id === sought)?.label ?? sought;
@@ -105,7 +105,7 @@ function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: stri
     <div className="max-w-72">
       <PieceDrawing
         shape={shape}
-        title={`${nameOf(pattern.pieces, on)} in ${nameOf(pattern.sizes, size)}`}
+        title={`${nameOf(pattern.garment.pieces, on)} in ${nameOf(pattern.sizes, size)}`}
         unit={unit}
         fullWidthCm={fullWidthCm([shape])}
         litMeasurement={id}

@@ -2,18 +2,26 @@
 
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField, TextField, TickField } from "./fields";
-import type { PieceEdit } from "./piece-edit";
+import type { DraftPiece } from "./draft-garment";
+
+interface PieceBasicsProps {
+  readonly piece: DraftPiece;
+  readonly i: number;
+  /** @param field where it is typed, in the piece; null for a separate edit. */
+  readonly onPiece: (next: DraftPiece, field: string | null) => void;
+}
 
 const STARTS = [
   { value: "hem", label: "the hem up" },
   { value: "neck", label: "the neck down" },
   { value: "side", label: "side to side" },
+  { value: "centre", label: "the centre out" },
 ] as const;
 
 /** A piece's name, how often and in which fabric it is made, and where work starts. */
-export function PieceBasics({ piece, i, onPiece }: PieceEdit) {
+export function PieceBasics({ piece, i, onPiece }: PieceBasicsProps) {
   const { pattern } = useEditing("pattern");
-  const path = ["pieces", i] as const;
+  const path = ["garment", "pieces", i] as const;
   const setStart = (value: string) => {
     const { start: _before, ...rest } = piece;
     const start = STARTS.find((each) => each.value === value)?.value;

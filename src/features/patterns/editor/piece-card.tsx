@@ -1,32 +1,37 @@
 "use client";
 
-import { formatPath } from "@/engine/pattern";
+import type { WorkedDraft } from "@/engine/editing";
+import { formatPath, stepsOfPiece } from "@/engine/pattern";
 import { useEditing } from "./editing";
+import { withoutPiece, type DraftGarment, type DraftPiece } from "./draft-garment";
 import { ItemButtons } from "./item-buttons";
-import { moveItem, removeItem, replaceItem } from "./list-items";
+import { moveItem, replaceItem } from "./list-items";
 import { OpeningCard } from "./opening-card";
 import { PieceBasics } from "./piece-basics";
-import type { DraftPiece } from "./piece-edit";
 import { PieceWork } from "./piece-work";
 
 interface PieceCardProps {
   readonly piece: DraftPiece;
   readonly index: number;
-  /** Labels of the sizes in which it cannot be worked as described. */
-  readonly misfits: readonly string[];
+  readonly worked: WorkedDraft | null;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** One piece: closed, a summary; open, its sections beside its schematic. */
-export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCardProps) {
+/** One piece: closed, a summary; open, its steps beside its schematic. */
+export function PieceCard({ piece, index, worked, isOpen, onToggle }: PieceCardProps) {
   const { pattern, change } = useEditing("pattern", "change");
-  const path = formatPath(["pieces", index]);
+  const { garment } = pattern;
+  const path = formatPath(["garment", "pieces", index]);
+  const edit = (next: (now: DraftGarment) => DraftGarment, field: string | null) =>
+    change((now) => ({ ...now, garment: next(now.garment) }), field);
+  const setPieces = (next: (pieces: DraftGarment["pieces"]) => DraftGarment["pieces"], field: string | null) =>
+    edit((now) => ({ ...now, pieces: next(now.pieces) }), field);
   const set = (next: DraftPiece, field: string | null) =>
-    change((now) => ({ ...now, pieces: replaceItem(now.pieces, index, next) }), field && `${path}.${field}`);
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moveItem(now.pieces, index, by) }), null);
-  const edit = { piece, i: index, onPiece: set };
+    setPieces((pieces) => replaceItem(pieces, index, next), field && `${path}.${field}`);
+  const reorder = (by: -1 | 1) => setPieces((pieces) => moveItem(pieces, index, by), null);
   const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric)?.label;
+  const misfits = misfitsOf(pattern, worked, piece.id);
   return (
     <OpeningCard
       path={path}
@@ -35,9 +40,11 @@ export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCard
       head={<span className={piece.label ? "" : "text-soft"}>{piece.label || "Not named yet"}</span>}
       summary={
         <>
-          {[`made ${piece.made} ×`, fabric, sectionsWord(piece.sections.length)].filter(Boolean).join(", ")}
+          {[`made ${piece.made} ×`, fabric, stepsWord(stepsOfPiece(garment, piece.id).length)]
+            .filter(Boolean)
+            .join(", ")}
           {misfits.length > 0 ? (
-            <span className="ml-3 font-semibold text-thread">▲ does not fit in {misfits.join(", ")}</span>
+            <span className="ml-3 font-semibold text-thread">▲ cannot be worked in {misfits.join(", ")}</span>
           ) : null}
         </>
       }
@@ -45,21 +52,39 @@ export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCard
         <ItemButtons
           name={piece.label || `piece ${index + 1}`}
           onUp={index === 0 ? undefined : () => reorder(-1)}
-          onDown={index === pattern.pieces.length - 1 ? undefined : () => reorder(1)}
-          onRemove={() => change((now) => ({ ...now, pieces: removeItem(now.pieces, index) }), null)}
+          onDown={index === garment.pieces.length - 1 ? undefined : () => reorder(1)}
+          onRemove={() => edit((now) => withoutPiece(now, piece.id), null)}
         />
       }
     >
       {() => (
         <div className="grid gap-6">
-          <PieceBasics {...edit} />
-          <PieceWork {...edit} />
+          <PieceBasics piece={piece} i={index} onPiece={set} />
+          <PieceWork piece={piece} worked={worked} />
         </div>
       )}
     </OpeningCard>
   );
 }
 
-function sectionsWord(number: number): string {
-  return number === 1 ? "1 section" : `${number} sections`;
+function stepsWord(number: number): string {
+  return number === 1 ? "1 step" : `${number} steps`;
+}
+
+/** Labels of the sizes in which a step of it cannot be worked. */
+function misfitsOf(
+  { sizes }: { readonly sizes: readonly Labelled[] },
+  worked: WorkedDraft | null,
+  id: string,
+): string[] {
+  const steps = worked?.pieces.find(({ piece }) => piece.id === id)?.steps ?? [];
+  const faulty = new Set(
+    steps.flatMap((step) => step.sizes.filter(({ status }) => status === "fault").map(({ size }) => size)),
+  );
+  return sizes.filter((size) => faulty.has(size.id)).map(({ label }) => label);
+}
+
+interface Labelled {
+  readonly id: string;
+  readonly label: string;
 }

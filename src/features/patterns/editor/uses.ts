@@ -1,4 +1,5 @@
 import type { DraftPattern } from "@/engine/editing";
+import { homeOfStep, pieceOfParts, stepsOfPiece, type TypedStep } from "@/engine/pattern";
 
 type DraftTerm = DraftPattern["measurements"][number]["terms"][number];
 type FlatDraftTerm = Exclude<DraftTerm, { readonly diagonal: unknown }>;
@@ -22,14 +23,22 @@ export function usesOfBody({ measurements }: DraftPattern, id: string): string[]
 }
 
 /** Counts and pieces that are worked in the fabric. */
-export function usesOfFabric({ counts, pieces }: DraftPattern, id: string): string[] {
-  return [...counts, ...pieces].filter(({ fabric }) => fabric === id).map(({ label }) => label);
+export function usesOfFabric({ counts, garment }: DraftPattern, id: string): string[] {
+  const within = new Set(garment.steps.filter((step) => step.do === "work" && step.fabric === id).map(homeOfStep));
+  const pieceOf = pieceOfParts(garment);
+  const worked = new Set([...within].map((part) => pieceOf.get(part)?.id));
+  return [
+    ...counts.filter(({ fabric }) => fabric === id),
+    ...garment.pieces.filter((piece) => piece.fabric === id || worked.has(piece.id)),
+  ].map(({ label }) => label);
 }
 
-/** Pieces that are worked in the yarn, whole or in a section. */
-export function usesOfYarn({ pieces }: DraftPattern, id: string): string[] {
-  const worked = pieces.filter(({ yarn, sections }) => yarn === id || sections.some((section) => section.yarn === id));
-  return worked.map(({ label }) => label);
+/** Pieces that are worked in the yarn, whole or in a step. */
+export function usesOfYarn({ garment }: DraftPattern, id: string): string[] {
+  const isIn = (step: TypedStep) => (step.do === "work" || step.do === "section") && step.yarn === id;
+  return garment.pieces
+    .filter((piece) => piece.yarn === id || stepsOfPiece(garment, piece.id).some(isIn))
+    .map(({ label }) => label);
 }
 
 /** `Bust, Length and 3 more`. */

@@ -1,5 +1,4 @@
-import type { Fabric, PatternDocument, Size } from "@/engine/pattern";
-import { statedGauge } from "@/engine/prediction";
+import { statedGauge, type Fabric, type PatternDocument, type Size } from "@/engine/pattern";
 import { rowNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";

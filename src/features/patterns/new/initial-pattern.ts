@@ -1,4 +1,4 @@
-import { parsePattern, PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+import { NO_GARMENT, parsePattern, PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
 import { readSizeList, sizesOfList, uniqueSlug } from "@/engine/tables";
 import { BODY_TABLES, sizesBetween, sizesFromTable, type BodyTable, type TableSizes } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
@@ -26,7 +26,7 @@ export function initialPattern(fields: NewPatternFields, unit: LengthUnit): Init
     ties: [],
     lengths: [],
     allowances: [],
-    pieces: [],
+    garment: NO_GARMENT,
     measurements: [],
     yarns: [],
     grading: {},

@@ -27,7 +27,7 @@ interface FitPictureSectionProps {
 /** One size at a glance: the garment with testers' answers where each measurement is taken, and the same as a list beside the differences. */
 export function FitPictureSection({ areas, pattern, size, callId, unit, picture, photos }: FitPictureSectionProps) {
   return (
-    <Section title={`The garment in ${size.label}`} intro={pattern.pieces.length === 0 ? null : <PictureKey />}>
+    <Section title={`The garment in ${size.label}`} intro={pattern.garment.pieces.length === 0 ? null : <PictureKey />}>
       <div className="mb-5">
         <ChoiceLinks
           label="Size"
@@ -40,7 +40,7 @@ export function FitPictureSection({ areas, pattern, size, callId, unit, picture,
       </div>
       <Sheet>
         <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
-          {pattern.pieces.length === 0 ? <NoDrawing /> : picture}
+          {pattern.garment.pieces.length === 0 ? <NoDrawing /> : picture}
           <div>
             <IntervalRulerScale reach={FIT_REACH} />
             <ul className="grid gap-7">

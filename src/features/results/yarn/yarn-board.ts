@@ -1,7 +1,7 @@
 import type { Outlier } from "@/engine/gaps";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { YarnResults } from "@/engine/results";
-import { publishedMetres } from "@/engine/yarn";
+import { publishedMetres, stitchFaults, type StitchFault } from "@/engine/yarn";
 import type { LengthUnit } from "@/engine/units";
 import { toMetres, yarnUnit, type YarnUnit } from "@/ui/format-yarn-length";
 import type { TesterParts } from "../schema";
@@ -44,6 +44,8 @@ export interface YarnBoard {
   /** Amounts to publish are rounded up to a multiple of this many metres or yards. */
   readonly roundTo: number;
   readonly names: ReadonlyMap<string, string>;
+  /** What of the garment cannot be worked, so that the amounts are those of the rest. */
+  readonly faults: readonly StitchFault[];
 }
 
 interface YarnGiven {
@@ -82,7 +84,7 @@ export function yarnBoard(
       suspects: need.suspects,
     };
   });
-  return { sheets, sizes: pattern.sizes, unit, roundTo, names };
+  return { sheets, sizes: pattern.sizes, unit, roundTo, names, faults: stitchFaults(pattern) };
 }
 
 function stateOf(rows: readonly YarnRow[]): YarnState {

@@ -55,3 +55,11 @@ export function yarnSuspectWords(suspect: Outlier, { names }: YarnBoard): string
   const whose = names.get(suspect.tester) ?? suspect.tester;
   return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;
 }
+
+/** `The garment cannot be worked in size L: …`, a sentence for each size. */
+export function unworkedSentences({ faults, sizes }: Pick<YarnBoard, "faults" | "sizes">): string[] {
+  return sizes.flatMap(({ id, label }) => {
+    const says = faults.filter(({ size }) => size === id).map((fault) => fault.says);
+    return says.length === 0 ? [] : [`The garment cannot be worked in size ${label}: ${says.join(" ")}`];
+  });
+}

@@ -6,11 +6,19 @@ import { DotShape } from "@/ui/strip-dots";
 import { EmptyState } from "@/ui/empty-state";
 import { formatLength } from "@/ui/format-length";
 import { formatYarnNumber, fromMetres } from "@/ui/format-yarn-length";
+import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { ROUNDINGS } from "../schema";
 import type { YarnBoard, YarnSheet } from "./yarn-board";
-import { allowanceSentence, emptyYarn, publishSentence, untestedSentence, yarnSuspectWords } from "./yarn-copy";
+import {
+  allowanceSentence,
+  emptyYarn,
+  publishSentence,
+  untestedSentence,
+  unworkedSentences,
+  yarnSuspectWords,
+} from "./yarn-copy";
 import { YarnTable } from "./yarn-table";
 
 interface YarnViewProps {
@@ -47,11 +55,29 @@ export function YarnView({ callId, board, lengthUnit }: YarnViewProps) {
           Download yarn (CSV)
         </a>
       </div>
+      <Unworked board={board} />
       {sheets.map((sheet) => (
         <YarnSection key={sheet.yarn.id} {...{ sheet, board, lengthUnit }} />
       ))}
       {sheets.some(({ state }) => state === "told") ? <Supposed /> : null}
     </>
+  );
+}
+
+/** Says in which sizes stitches are missing from the amounts, and why. */
+function Unworked({ board }: Pick<YarnViewProps, "board">) {
+  const says = unworkedSentences(board);
+  if (says.length === 0) return null;
+  return (
+    <Notice tone="problem" title="Amounts count only what can be worked">
+      <ul className="mt-1 grid gap-1">
+        {says.map((sentence) => (
+          <li key={sentence} className="wrap-anywhere">
+            {sentence}
+          </li>
+        ))}
+      </ul>
+    </Notice>
   );
 }
 

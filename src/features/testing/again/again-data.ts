@@ -27,9 +27,9 @@ export interface NotCarried {
 }
 
 /** The pieces of the pattern, and which of them the call's testers make; none stands for all. */
-export async function chosenPieces(access: CallAccess, { pieces }: Pick<PatternDocument, "pieces">) {
+export async function chosenPieces(access: CallAccess, { garment }: Pick<PatternDocument, "garment">) {
   const call = await database().call.findUnique({ where: callScope(access), select: { pieces: true } });
-  return pieces.map(({ id, label }) => ({ id, label, isChosen: call?.pieces.includes(id) ?? false }));
+  return garment.pieces.map(({ id, label }) => ({ id, label, isChosen: call?.pieces.includes(id) ?? false }));
 }
 
 /** Whether the reports of the call that this one follows count in its results too, and what of them cannot. */

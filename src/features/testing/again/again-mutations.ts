@@ -58,7 +58,8 @@ export async function countEarlier(access: CallAccess, isCounted: boolean): Prom
 }
 
 /**
- * Chooses the pieces of the newest revision that the testers of a call make; all or none of them for the whole garment.
+ * Chooses the pieces of the newest revision that the testers of a call make, with those that their stitches come from; all or none
+ * of them for the whole garment.
  *
  * @throws {AppError} "closed"; "changed-meanwhile" where nothing could be measured on them.
  */
@@ -66,11 +67,11 @@ export async function storePieces(access: CallAccess, pieces: readonly string[])
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const { document } = await latestRevision(access.pattern, transaction);
-    const chosen = document.pieces.flatMap(({ id }) => (pieces.includes(id) ? [id] : []));
-    if (patternOfPieces(document, chosen).measurements.length === 0)
+    const tested = patternOfPieces(document, pieces);
+    if (tested.measurements.length === 0)
       throw new AppError("changed-meanwhile", "No measurement is made of these pieces alone. Choose others, or more.");
-    const isWhole = chosen.length === document.pieces.length;
-    await transaction.call.update({ where: callEditScope(access), data: { pieces: isWhole ? [] : chosen } });
+    const chosen = tested === document ? [] : tested.garment.pieces.map(({ id }) => id);
+    await transaction.call.update({ where: callEditScope(access), data: { pieces: chosen } });
   });
 }
 

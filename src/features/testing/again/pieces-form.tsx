@@ -16,7 +16,7 @@ interface PiecesFormProps {
 /** Which pieces of the garment the testers of a later test make. */
 export function PiecesForm({ callId, pieces }: PiecesFormProps) {
   const chosen = piecesWords(
-    { pieces },
+    { garment: { pieces } },
     pieces.flatMap(({ id, isChosen }) => (isChosen ? [id] : [])),
   );
   const { answer: failed, isSending, formProps } = useHandedForm(choosePieces);

@@ -43,10 +43,11 @@ describe("the drawing to print", () => {
   });
 
   it("is longer than a sheet where there is more on it", () => {
-    const pieces = onePiece().pieces.flatMap((piece) =>
-      Array.from({ length: 12 }, (_, index) => ({ ...piece, id: `piece-${index}` })),
-    );
-    const many = sheet({ ...onePiece(), pieces }, "small");
+    const sections = [{ from: "width", to: "width", rows: "height" }];
+    const pieces = Array.from({ length: 12 }, (_, index) => ({
+      ...{ id: `piece-${index}`, label: "Back", fabric: "main", made: 1, yarn: "wool", sections },
+    }));
+    const many = sheet(patternDocument({ pieces }), "small");
     expect(Number(/height="(\d+)mm"/.exec(many)?.[1])).toBeGreaterThan(297);
   });
 });

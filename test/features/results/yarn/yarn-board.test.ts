@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { PatternDocument, Tester } from "../../../../src/engine/pattern";
+import type { PatternDocument1, Tester } from "../../../../src/engine/pattern";
 import { yarnBoard, type YarnBoard } from "../../../../src/features/results/yarn/yarn-board";
 import { yarnCsv } from "../../../../src/features/results/yarn/yarn-csv";
 import {
@@ -7,14 +7,16 @@ import {
   emptyYarn,
   publishSentence,
   untestedSentence,
+  unworkedSentences,
   yarnSuspectWords,
 } from "../../../../src/features/results/yarn/yarn-copy";
 import { yarnQuerySchema } from "../../../../src/features/results/schema";
 import { callDocument } from "../../../factories/call";
+import { garmentPattern } from "../../../factories/garment-pattern";
 import { patternDocument, tester } from "../../../factories/pattern";
 import { resultsOf } from "../../../factories/results";
 
-const PIECES: PatternDocument["pieces"] = [
+const PIECES: PatternDocument1["pieces"] = [
   {
     ...{ id: "front", label: "Front", fabric: "main", made: 1, yarn: "wool" },
     sections: [{ from: "width", to: "width", rows: "height" }],
@@ -72,6 +74,24 @@ describe("yarn by size", { timeout: 60_000 }, () => {
   it("says what is missing where there are no results", () => {
     expect(emptyYarn(sheetOf(boardOf([tester()])))).toMatch(/^No tester has weighed this yarn yet\./);
     expect(emptyYarn(sheetOf(boardOf([weighed("t0", 150)], { pieces: [] })))).toMatch(/^No piece of the pattern/);
+  });
+
+  it("says in which sizes the garment cannot be worked, so that the amounts are those of the rest", () => {
+    const pattern = garmentPattern({
+      counts: { width: ["stitches", 40, 50] },
+      pieces: [{ id: "front" }],
+      steps: [
+        { in: "front", do: "start", how: "cast-on", stitches: { count: "width" }, worked: "flat" },
+        { in: "front", do: "work", rows: 10 },
+        { id: "armhole", in: "front", do: "bind-off", at: "left", each: 44 },
+        { in: "front", do: "end", how: "bind-off", edge: "top" },
+      ],
+    });
+    const board = yarnBoard(resultsOf(callDocument([], { pattern }), {}), { unit: "cm", roundTo: 10 });
+    expect(unworkedSentences(board)).toEqual([
+      expect.stringMatching(/^The garment cannot be worked in size S: There are 40 stitches left in “front”/),
+    ]);
+    expect(unworkedSentences(boardOf([weighed("t0", 150)]))).toEqual([]);
   });
 
   it("flags a weight in ounces, excludes it and says what it would be", () => {

@@ -17,7 +17,7 @@ export default async function PiecesPage({ params, searchParams }: PageProps<"/p
   const home = `/patterns/${patternId}`;
   return (
     <PatternFrame page={page} tab="pieces">
-      {pattern.pieces.length === 0 ? (
+      {pattern.garment.pieces.length === 0 ? (
         <NoPieces home={home} mayEdit={page.mayEdit} />
       ) : (
         <PiecesView

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { drawPieces } from "@/engine/drawing";
-import type { PatternDocument } from "@/engine/pattern";
+import { pieceOfPlace, type PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
 import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
@@ -54,10 +54,10 @@ interface TapePositionProps {
 
 /** The piece with this measurement alone on it, if the pattern says where it is taken. */
 function TapePosition({ context: { pattern, size, unit }, measurement }: TapePositionProps) {
-  const piece = pattern.pieces.find(({ id }) => id === measurement.on?.piece);
-  if (piece === undefined) return null;
-  const [shape] = drawPieces({ ...pattern, pieces: [piece], measurements: [measurement] }, size);
-  if (shape === undefined) return null;
+  const on = pieceOfPlace(pattern.garment, measurement.on);
+  const piece = pattern.garment.pieces.find(({ id }) => id === on);
+  const shape = drawPieces({ ...pattern, measurements: [measurement] }, size).find((each) => each.piece === on);
+  if (piece === undefined || shape === undefined) return null;
   const sizeLabel = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
   return (
     <TapeDrawing

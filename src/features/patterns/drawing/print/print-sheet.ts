@@ -5,6 +5,7 @@ import { formatLength } from "@/ui/format-length";
 import { isPlanned, pieceBoards, type PieceBoard } from "../piece-board";
 import { partWords, pieceWords } from "../piece-copy";
 import { markSign } from "../shape-copy";
+import { stepFaults, stepSentence } from "../step-list";
 import { nestedBlock, shapeBlock } from "./shape-block";
 import { element } from "./svg-element";
 import { escapeXml } from "@/server/escape-xml";
@@ -86,14 +87,11 @@ function pieceBlock(board: PieceBoard, scale: number, { pattern, sizes, isAllSiz
   const drawing = isAllSizes ? nestedBlock(shapes, { scale }) : shapeBlock(only.shape, { scale, unit });
   const widthMm = Math.min(INNER_WIDTH_MM, Math.max(LEAST_BLOCK_MM, drawing.widthMm));
   const text = (words: string) => textBlock(words, widthMm, TEXT);
-  const says = isAllSizes ? sizeLines(shapes, unit) : partLines(board, only, unit);
+  const says = isAllSizes
+    ? sizeLines(shapes, unit)
+    : [...partLines(board, only, unit), ...stepLines(pattern, board, only.size)];
   return stacked(
-    [
-      textBlock(board.piece.label, widthMm, HEADING),
-      text(pieceWords(pattern, board.piece, board.noun)),
-      drawing,
-      ...says.map(text),
-    ],
+    [textBlock(board.piece.label, widthMm, HEADING), text(pieceWords(pattern, board)), drawing, ...says.map(text)],
     1.5,
   );
 }
@@ -106,6 +104,13 @@ function sizeLines(shapes: readonly { readonly label: string; readonly shape: Sh
       ? `${label}: ${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`
       : `${label}: its shape is unknown.`,
   );
+}
+
+function stepLines(pattern: PatternDocument, { steps }: PieceBoard, size: Size): string[] {
+  return steps.map((worked, index) => {
+    const faults = stepFaults(worked, [size]).map((says) => `${markSign("fault")} ${says}`);
+    return [`${index + 1}. ${stepSentence(pattern, worked, [size])}.`, ...faults].join(" ");
+  });
 }
 
 /** The text below a schematic: its letters, its parts, and where it is only a sketch. */

@@ -11,6 +11,7 @@ import {
   parseCallInSteps,
   parsePattern,
   PATTERN_FORMAT,
+  PATTERN_FORMAT_1,
   readJson,
   type Fault,
 } from "@/engine/pattern";
@@ -51,6 +52,7 @@ async function store(
   { title, key }: { readonly title: string; readonly key: string },
 ): Promise<BroughtIn> {
   switch (formatOf(value)) {
+    case PATTERN_FORMAT_1:
     case PATTERN_FORMAT: {
       const parsed = parsePattern(value);
       if (!parsed.ok) return faulty(parsed.faults);
@@ -68,7 +70,12 @@ async function store(
       return { status: "stored", href: callPageHref(callId, "differences"), warnings: gradingWarnings(call.pattern) };
     }
     default:
-      return faulty([{ path: "format", says: `must be “${PATTERN_FORMAT}”, “${CALL_FORMAT}” or “${CALL_FORMAT_2}”.` }]);
+      return faulty([
+        {
+          path: "format",
+          says: `must be “${PATTERN_FORMAT}”, “${PATTERN_FORMAT_1}”, “${CALL_FORMAT}” or “${CALL_FORMAT_2}”.`,
+        },
+      ]);
   }
 }
 

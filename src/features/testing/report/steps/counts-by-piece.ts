@@ -1,4 +1,4 @@
-import type { Count, PatternDocument } from "@/engine/pattern";
+import { countsOfStep, stepsOfPiece, type Count, type PatternDocument } from "@/engine/pattern";
 
 /** Counts that belong together while a garment is made. */
 export interface CountGroup {
@@ -6,13 +6,13 @@ export interface CountGroup {
   readonly counts: readonly Count[];
 }
 
-/** Counts under the first piece that uses them, in the order of its sections; those of no piece last. */
-export function countsByPiece({ pieces, counts }: Pick<PatternDocument, "pieces" | "counts">): CountGroup[] {
+/** Counts under the first piece that uses them, in the order of its steps; those of no piece last. */
+export function countsByPiece({ garment, counts }: Pick<PatternDocument, "garment" | "counts">): CountGroup[] {
   const left = new Map(counts.map((count) => [count.id, count]));
-  const groups = pieces.map(({ label, sections }) => ({
+  const groups = garment.pieces.map(({ id, label }) => ({
     label,
-    counts: sections
-      .flatMap(({ from, to, rows }) => [from, to, rows])
+    counts: stepsOfPiece(garment, id)
+      .flatMap(countsOfStep)
       .flatMap((id) => {
         const count = left.get(id);
         left.delete(id);
