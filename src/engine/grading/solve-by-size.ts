@@ -69,7 +69,7 @@ function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading 
   return gradingOfPath(request, path);
 }
 
-/** The grading of a choice a size; null if it breaks a rule, against all reckoning. */
+/** The grading of a choice a size; null if it breaks a rule. */
 export function gradingOfPath(request: GroupRequest, path: readonly Choice[]): Grading | null {
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
