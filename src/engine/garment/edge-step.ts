@@ -1,7 +1,7 @@
 import type { StepOf } from "../pattern";
 import { changeStitches, noteAtEdge, placeIn, type Place, type Side } from "./change-stitches";
 import type { GarmentWork } from "./garment-work";
-import { makePart, type LivePart } from "./live-part";
+import { makePart, type EdgeRun, type LivePart } from "./live-part";
 import { topOf } from "./profile";
 import { hasEdges, startOf } from "./work-step";
 import { workRow } from "./work-row";
@@ -72,7 +72,16 @@ function change(
   if (step.to === undefined || changed === 0) return;
   if (isHeld) return hold(work, part, { step, to: step.to, stitches: changed, before });
   const lengthCm = changed * work.numbers.stitchCm(part.fabric);
-  work.addToEdge(step.to, part.copy, { step: step.id, rows: 0, stitches: changed, held: 0, lengthCm });
+  const run = { step: step.id, rows: 0, stitches: changed, held: 0, lengthCm };
+  work.addToEdge(step.to, part.copy, { ...run, ...changedAt(part, before) });
+}
+
+/** Where stitches were added or taken: between the part's edges before and after. */
+function changedAt(part: LivePart, before: { leftCm: number; rightCm: number }): Pick<EdgeRun, "from" | "to"> {
+  const yCm = topOf(part.columns);
+  const isLeft = part.leftCm !== before.leftCm;
+  const [one, other] = isLeft ? [before.leftCm, part.leftCm] : [part.rightCm, before.rightCm];
+  return { from: { xCm: Math.min(one, other), yCm }, to: { xCm: Math.max(one, other), yCm } };
 }
 
 /** Held stitches are a part of their own; more of them come to those that are already held. */

@@ -1,6 +1,7 @@
 import type { EdgeRef, GarmentStep } from "../pattern";
 import { partKey, type GarmentWork } from "./garment-work";
-import type { EdgeRun, LivePart } from "./live-part";
+import { placeOf } from "./frame";
+import type { EdgeRun, LivePart, Spot } from "./live-part";
 
 /** How much of each kind lies along an edge, and how long it is. */
 export type EdgeUnits = Pick<EdgeRun, "rows" | "stitches" | "held" | "lengthCm">;
@@ -53,6 +54,21 @@ function shareWithin(
   return Math.max(0, insideCm) / lengthCm;
 }
 
+/**
+ * The line of an edge: where its runs begin and end, from the bottom up or from left to right.
+ *
+ * @param ref an edge; without a copy that of the first.
+ * @returns its points in the coordinates of its piece, cm; null where it has not been worked.
+ */
+export function edgeLine(work: GarmentWork, { edge, copy = 1 }: EdgeRef): Spot[] | null {
+  const runs = edgeRuns(work, edge, copy);
+  const part = work.part(work.plan.edgeParts.get(edge) ?? "", copy);
+  const [first] = runs ?? [];
+  if (runs === null || part === undefined || first === undefined) return null;
+  const { xCm, yCm } = placeOf(part.frame);
+  return [first.from, ...runs.map(({ to }) => to)].map((spot) => ({ xCm: spot.xCm + xCm, yCm: spot.yCm + yCm }));
+}
+
 /** Of the step's own piece its own copy, else the first. */
 function copyOfEdge(
   work: GarmentWork,
@@ -79,8 +95,8 @@ function edgeRuns(work: GarmentWork, id: string, copy: number): readonly EdgeRun
 
 function runsOfSide(work: GarmentWork, part: LivePart, side: "left" | "right" | "top" | "bottom"): readonly EdgeRun[] {
   if (side === "top" || side === "bottom") return part[side];
-  const { runs, since } = part.sides[part.isMirrored ? (side === "left" ? "right" : "left") : side];
+  const { runs, since, end } = part.sides[part.isMirrored ? (side === "left" ? "right" : "left") : side];
   if (since.stitches + since.held === 0) return runs;
   const lengthCm = (since.stitches + since.held) * work.numbers.stitchCm(part.fabric);
-  return [...runs, { ...since, rows: 0, lengthCm }];
+  return [...runs, { ...since, rows: 0, lengthCm, from: end, to: end }];
 }

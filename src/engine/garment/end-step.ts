@@ -1,7 +1,7 @@
 import type { StepOf } from "../pattern";
 import type { GarmentWork } from "./garment-work";
 import { unequalText } from "./join-step";
-import type { EdgeRun, LivePart } from "./live-part";
+import { endsOf, type EdgeRun, type LivePart } from "./live-part";
 
 /**
  * Ends a part: its stitches are bound off, fastened off or worked together with as many of another part, and leave the edge that
@@ -19,7 +19,7 @@ export function endStep(work: GarmentWork, part: LivePart, step: StepOf<"end">):
     work.fault(step.id, `There are no stitches “${step.with.part}” to work “${part.id}” together with.`);
   if (other !== undefined) endTogether(work, part, { step, other });
   const run: EdgeRun = {
-    ...{ step: step.id, rows: 0, lengthCm: topLengthCm(part) },
+    ...{ step: step.id, rows: 0, lengthCm: topLengthCm(part), ...endsOf(part) },
     ...(step.how === "hold" ? { stitches: 0, held: part.stitches } : { stitches: part.stitches, held: 0 }),
   };
   part.top.push(run);
@@ -39,7 +39,7 @@ function endTogether(
     work.fault(step.id, unequalText(part, other));
   if (other.state === "ended") return;
   const lengthCm = topLengthCm(other);
-  other.top.push({ step: step.id, rows: 0, stitches: other.stitches, held: 0, lengthCm });
+  other.top.push({ step: step.id, rows: 0, stitches: other.stitches, held: 0, lengthCm, ...endsOf(other) });
   Object.assign(other, { state: "ended", lastStep: step.id });
 }
 

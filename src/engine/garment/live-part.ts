@@ -9,6 +9,15 @@ export interface EdgeRun {
   readonly stitches: number;
   readonly held: number;
   readonly lengthCm: number;
+  /** Where it begins and ends, in the frame of its part. */
+  readonly from: Spot;
+  readonly to: Spot;
+}
+
+/** A place in a frame, cm. */
+export interface Spot {
+  readonly xCm: number;
+  readonly yCm: number;
 }
 
 type Mutable<Type> = { -readonly [Key in keyof Type]: Type[Key] };
@@ -17,7 +26,7 @@ type Mutable<Type> = { -readonly [Key in keyof Type]: Type[Key] };
 export interface SideEdge {
   /** Rows that end straight above each other are in one. */
   readonly runs: (Mutable<EdgeRun> & { readonly isStraight: boolean })[];
-  end: { readonly xCm: number; readonly yCm: number };
+  end: Spot;
   since: { readonly step: string; readonly stitches: number; readonly held: number };
 }
 
@@ -111,6 +120,15 @@ export function isMirroredCopy({ mirrored = false }: GarmentPiece, copy: number)
 /** Columns of a first row or cast-on edge, its middle on the centre line. */
 export function centredColumns(widthCm: number): Column[] {
   return [{ leftCm: -widthCm / 2, rightCm: widthCm / 2, topCm: 0 }];
+}
+
+/** The ends of a part's stitches, at the height of its outermost columns. */
+export function endsOf({ columns }: Pick<LivePart, "columns">): { readonly from: Spot; readonly to: Spot } {
+  const [first, last] = [columns[0], columns.at(-1)];
+  return {
+    from: { xCm: first?.leftCm ?? 0, yCm: first?.topCm ?? 0 },
+    to: { xCm: last?.rightCm ?? 0, yCm: last?.topCm ?? 0 },
+  };
 }
 
 /** Sets the edges of a part's stitches, cm. */

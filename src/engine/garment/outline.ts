@@ -1,10 +1,10 @@
 import type { GarmentPiece, PatternDocument } from "../pattern";
-import { placeOf, type Frame } from "./frame";
-import { partKey, type Block, type GarmentFault, type GarmentWork, type WorkedRows } from "./garment-work";
-import type { LivePart } from "./live-part";
+import { fabricByCopy, NO_FABRIC, ringOf, type CopyFabric } from "./copy-fabric";
+import { placeOf } from "./frame";
+import { partKey, type GarmentFault, type GarmentWork, type WorkedRows } from "./garment-work";
 import { stretchesOf } from "./stretches";
 import { timesMade } from "./times-made";
-import { traceOutline, type OutlinePoint, type Rectangle } from "./trace-outline";
+import type { OutlinePoint } from "./trace-outline";
 import { workGarment } from "./work-garment";
 
 /** One row of a piece, cm from its centre line. Parts that are worked apart in rows of the same number are in one. */
@@ -74,40 +74,12 @@ export function outlineGarment(pattern: PatternDocument, size: string): GarmentO
   return { pieces, faults: work.faults };
 }
 
-/** What was worked of one copy of a piece. */
-interface CopyFabric {
-  readonly rows: readonly WorkedRows[];
-  readonly blocks: readonly Block[];
-}
-
-const NO_FABRIC: CopyFabric = { rows: [], blocks: [] };
-
-function fabricByCopy(work: GarmentWork): Map<string, CopyFabric> {
-  const found = new Map<string, { rows: WorkedRows[]; blocks: Block[] }>();
-  const ofPart = new Map<LivePart, { rows: WorkedRows[]; blocks: Block[] }>();
-  const fabricOf = ({ part }: { readonly part: LivePart }) => {
-    const known = ofPart.get(part);
-    if (known !== undefined) return known;
-    const key = partKey(part.piece.id, part.copy);
-    const fabric = found.get(key) ?? { rows: [], blocks: [] };
-    found.set(key, fabric);
-    ofPart.set(part, fabric);
-    return fabric;
-  };
-  for (const row of work.rows) fabricOf(row).rows.push(row);
-  for (const block of work.blocks) fabricOf(block).blocks.push(block);
-  return found;
-}
-
 function copyOutline(
   work: GarmentWork,
   { piece, copy, fabric }: { readonly piece: GarmentPiece; readonly copy: number; readonly fabric: CopyFabric },
 ): CopyOutline {
-  const { rows, blocks } = fabric;
-  const placed = blocks.map(placedBlock);
-  const root = largestRoot(placed);
-  sayWhatIsApart(work, { piece, copy, root });
-  const ring = traceOutline(placed.filter((block) => block.root === root));
+  const { rows } = fabric;
+  const ring = ringOf(work, { piece, copy, fabric });
   return {
     areaCm2: areaOf(rows),
     steps: rowsTogether(rows),
@@ -121,40 +93,6 @@ function areaOf(rows: readonly WorkedRows[]): number {
   for (const { stitchCm2, rows: times, worked } of rows)
     stitches.set(stitchCm2, (stitches.get(stitchCm2) ?? 0) + times * worked);
   return [...stitches].reduce((sum, [stitchCm2, worked]) => sum + stitchCm2 * worked, 0);
-}
-
-type PlacedBlock = Rectangle & { readonly root: Frame };
-
-function placedBlock({ part, leftCm, rightCm, bottomCm, topCm }: Block): PlacedBlock {
-  const { root, xCm, yCm } = placeOf(part.frame);
-  const [left, right, bottom, top] = [leftCm + xCm, rightCm + xCm, bottomCm + yCm, topCm + yCm];
-  return { root, leftCm: left, rightCm: right, bottomCm: bottom, topCm: top };
-}
-
-/** The frame of most of the fabric. */
-function largestRoot(blocks: readonly PlacedBlock[]): Frame | undefined {
-  const areas = new Map<Frame, number>();
-  for (const { root, leftCm, rightCm, bottomCm, topCm } of blocks)
-    areas.set(root, (areas.get(root) ?? 0) + (rightCm - leftCm) * (topCm - bottomCm));
-  return [...areas].toSorted(([, one], [, other]) => other - one)[0]?.[0];
-}
-
-function sayWhatIsApart(
-  work: GarmentWork,
-  { piece, copy, root }: { piece: GarmentPiece; copy: number; root: Frame | undefined },
-): void {
-  if (work.hasTooManyRows) return;
-  const told = new Set<Frame>();
-  for (const part of work.parts.values()) {
-    if (part.piece !== piece || part.copy !== copy || part.row === 0) continue;
-    const own = placeOf(part.frame).root;
-    if (own === root || told.has(own)) continue;
-    told.add(own);
-    work.fault(
-      part.madeBy,
-      `“${part.id}” is worked in “${piece.label}” and never joined to the rest of it. Join it, or make it a piece of its own.`,
-    );
-  }
 }
 
 function stitchesOfAll(work: GarmentWork, piece: GarmentPiece, ofCopy: (copy: number) => CopyFabric): number {

@@ -2,7 +2,7 @@ import type { StepOf } from "../pattern";
 import { rateText, withNoun } from "../shaping";
 import { edgeUnits } from "./edges";
 import type { GarmentWork } from "./garment-work";
-import { centredColumns, makePart, stitchWidthCm } from "./live-part";
+import { centredColumns, endsOf, makePart, stitchWidthCm } from "./live-part";
 import { numberText } from "./size-numbers";
 import { workRow } from "./work-row";
 
@@ -30,7 +30,7 @@ export function startStep(work: GarmentWork, step: StepOf<"start">, copy: number
     ...(step.how === "pick-up" && step.worked !== "round" && step.worked !== "spiral" ? { nextSide: "wrong" } : {}),
   });
   const lengthCm = stitches * work.numbers.stitchCm(fabric);
-  part.bottom.push({ step: step.id, rows: 0, stitches, held: 0, lengthCm });
+  part.bottom.push({ step: step.id, rows: 0, stitches, held: 0, lengthCm, ...endsOf(part) });
   work.setPart(part);
   if (step.how === "pick-up") checkPickUp(work, { step, copy, stitches });
   if (step.how === "foundation" && stitches > 0) workRow(work, part, step.id);

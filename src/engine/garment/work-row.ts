@@ -97,7 +97,8 @@ function endRow(side: SideEdge, step: string, rows: number, end: SideEdge["end"]
   if (isStraight && last !== undefined && last.step === step && last.isStraight) {
     last.rows += rows;
     last.lengthCm += lengthCm;
-  } else side.runs.push({ step, rows, stitches, held, lengthCm, isStraight });
+    last.to = end;
+  } else side.runs.push({ step, rows, stitches, held, lengthCm, isStraight, from: side.end, to: end });
   side.end = end;
   side.since = { step, stitches: 0, held: 0 };
 }

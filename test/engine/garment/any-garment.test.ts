@@ -1,15 +1,18 @@
 import fc from "fast-check";
 import { afterAll, expect, it } from "vitest";
 import { outlineGarment, parseOutlineInput } from "@/engine/garment";
+import { garmentView, type Line } from "@/engine/garment-view";
 import { garmentPattern, type Step } from "../../factories/garment-pattern";
 
 const RUNS = 200;
-const ran = { faulty: 0, worked: 0, joined: 0 };
+const ran = { faulty: 0, worked: 0, joined: 0, drawn: 0, assembled: 0 };
 
 afterAll(() => {
   console.log("any garments", ran);
   expect(ran.faulty).toBeGreaterThan(RUNS / 4);
   expect(ran.worked).toBeGreaterThan(RUNS / 4);
+  expect(ran.drawn).toBeGreaterThan(RUNS / 4);
+  expect(ran.assembled).toBeGreaterThan(2);
   expect(ran.joined).toBeGreaterThan(RUNS / 20);
 });
 
@@ -88,6 +91,10 @@ function edgesOf(part: string) {
   ];
 }
 
+function numbersOf({ from, stretches }: Line): number[] {
+  return [...from, ...stretches.flatMap(({ to, by }) => [...to, ...(by ?? []).flat()])];
+}
+
 it("whatever its steps, a garment is worked as far as it goes, in finite numbers and with no stitches below none", () => {
   fc.assert(
     fc.property(steps, fc.boolean(), (drawn, mirrored) => {
@@ -101,8 +108,8 @@ it("whatever its steps, a garment is worked as far as it goes, in finite numbers
       const pattern = garmentPattern({
         counts: { width: ["stitches", 70, 81] },
         pieces: [
-          { id: "one", parts: ["a", "c"], made: 2, mirrored, edges: edgesOf("a") },
-          { id: "two", parts: ["b"], made: 3, edges: edgesOf("b") },
+          { id: "one", label: "Front", parts: ["a", "c"], made: 2, mirrored, edges: edgesOf("a") },
+          { id: "two", label: "Sleeve", parts: ["b"], made: 3, edges: edgesOf("b") },
         ],
         steps: [...starts, ...drawn.map(({ in: part, what }): Step => ({ ...what, in: part }))],
         seams: [{ a: { edge: "edge-a" }, b: { edge: "edge-b" } }],
@@ -116,6 +123,14 @@ it("whatever its steps, a garment is worked as far as it goes, in finite numbers
           expect(numbers.every(Number.isFinite)).toBe(true);
           expect(Math.min(0, ...steps.flatMap(({ onNeedle }) => onNeedle))).toBe(0);
         }
+        const view = garmentView(input.document.pattern, input.document.pattern.grading ?? {}, size);
+        const drawings = [...(view?.garment ? [view.garment] : []), ...(view?.pieces ?? [])];
+        for (const { shapes, box } of drawings) {
+          const lines = shapes.flatMap(({ fabric, edges }) => [fabric, ...edges]);
+          expect([...Object.values(box), ...lines.flatMap(numbersOf)].every(Number.isFinite)).toBe(true);
+          ran.drawn += 1;
+        }
+        if (view?.garment) ran.assembled += 1;
         if (faults.length > 0) ran.faulty += 1;
         if (pieces.some(({ stitches }) => stitches > 0)) ran.worked += 1;
         if (drawn.some(({ what }) => what.do === "join")) ran.joined += 1;
