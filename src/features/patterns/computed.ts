@@ -1,5 +1,6 @@
 import { drawPieces, type PieceShape } from "@/engine/drawing";
-import type { PatternDocument } from "@/engine/pattern";
+import { garmentView, type GarmentView } from "@/engine/garment-view";
+import { upgradePattern, type PatternDocument } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 
 /**
@@ -30,3 +31,9 @@ export const shapesOfPattern = perPattern(
   (pattern): ReadonlyMap<string, readonly PieceShape[]> =>
     new Map(pattern.sizes.map(({ id }) => [id, drawPieces(pattern, id)])),
 );
+
+/** The drawings of a pattern's garment and pieces, by size id; null where a count has no number in a size. */
+export const viewsOfPattern = perPattern((pattern): ReadonlyMap<string, GarmentView | null> => {
+  const upgraded = upgradePattern(pattern);
+  return new Map(pattern.sizes.map(({ id }) => [id, garmentView(upgraded, pattern.grading ?? {}, id)]));
+});

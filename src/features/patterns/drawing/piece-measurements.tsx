@@ -1,4 +1,4 @@
-import type { MeasurementLine } from "@/engine/drawing";
+import type { Tape } from "@/engine/garment-view";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { TABLE_ROW } from "@/ui/table-frame";
@@ -7,7 +7,7 @@ import { shortLetter } from "./shape-copy";
 interface PieceMeasurementsProps {
   /** `Measured on the sleeve in M`. */
   readonly caption: string;
-  readonly lines: readonly MeasurementLine[];
+  readonly lines: readonly Pick<Tape, "measurement" | "letter" | "label" | "cm">[];
   readonly unit: LengthUnit;
 }
 

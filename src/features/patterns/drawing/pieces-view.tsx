@@ -6,6 +6,7 @@ import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ALL_SIZES } from "./choose-sizes";
 import { fullWidthCm } from "./drawing-extent";
+import { GarmentSection } from "./garment-section";
 import { PartFaults } from "./part-faults";
 import { PickedUpEdges } from "./picked-up-edges";
 import { pieceBoards, type PieceBoard } from "./piece-board";
@@ -27,8 +28,12 @@ export function PiecesView({ pattern, sizes, isAllSizes, unit, home }: PiecesVie
   const here = `${home}/pieces`;
   const [size] = sizes;
   const asked = isAllSizes ? ALL_SIZES : (size?.id ?? ALL_SIZES);
+  const shown = size ?? pattern.sizes[0];
   return (
     <>
+      {shown ? (
+        <GarmentSection pattern={pattern} size={shown} unit={unit} print={`${home}/drawing.svg?size=${shown.id}`} />
+      ) : null}
       <Section
         title={isAllSizes ? "Pieces in all sizes" : `Pieces in ${size?.label}`}
         actions={
