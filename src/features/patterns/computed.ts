@@ -1,6 +1,6 @@
 import { drawPieces, type PieceShape } from "@/engine/drawing";
 import { garmentView, type GarmentView } from "@/engine/garment-view";
-import { upgradePattern, type PatternDocument } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 
 /**
@@ -34,6 +34,5 @@ export const shapesOfPattern = perPattern(
 
 /** The drawings of a pattern's garment and pieces, by size id; null where a count has no number in a size. */
 export const viewsOfPattern = perPattern((pattern): ReadonlyMap<string, GarmentView | null> => {
-  const upgraded = upgradePattern(pattern);
-  return new Map(pattern.sizes.map(({ id }) => [id, garmentView(upgraded, pattern.grading ?? {}, id)]));
+  return new Map(pattern.sizes.map(({ id }) => [id, garmentView(pattern, pattern.grading ?? {}, id)]));
 });

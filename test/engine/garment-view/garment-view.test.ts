@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { garmentView, type Box, type Place } from "@/engine/garment-view";
 import { placeLetters } from "@/engine/garment-view/place-letters";
-import { upgradePattern } from "@/engine/pattern";
 import { GARMENTS } from "../../garments";
 import { piecedPattern } from "../../factories/pieced-pattern";
 import { garmentPattern } from "../../factories/garment-pattern";
@@ -84,7 +83,7 @@ describe("the garment view", () => {
   });
 
   it("does not put together sections of format 1, which do not say how pieces meet", () => {
-    const pattern = upgradePattern(piecedPattern());
+    const pattern = piecedPattern();
     const view = garmentView(pattern, pattern.grading ?? {}, "small");
     expect(view?.garment).toBeNull();
     // 70 stitches of 22 to 10 cm, 120 rows of 30.
