@@ -1,6 +1,6 @@
 import { drawPieces, type PieceShape } from "@/engine/drawing";
-import { garmentView, type GarmentView } from "@/engine/garment-view";
-import type { PatternDocument } from "@/engine/pattern";
+import { garmentView, type DrawingView, type GarmentView } from "@/engine/garment-view";
+import type { PatternDocument, Size } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 
 /**
@@ -22,8 +22,14 @@ export const finishedOfPattern = perPattern(finishedMeasurements);
 
 /** The shapes of a pattern's pieces in its middle size. */
 export const middleShapesOfPattern = perPattern((pattern): readonly PieceShape[] => {
-  const middle = pattern.sizes[Math.floor(pattern.sizes.length / 2)];
+  const middle = middleSize(pattern);
   return middle === undefined ? [] : drawPieces(pattern, middle.id);
+});
+
+/** The drawing of a pattern's garment in its middle size; null where it is not known how its pieces meet. */
+export const middleGarmentOfPattern = perPattern((pattern): DrawingView | null => {
+  const middle = middleSize(pattern);
+  return middle === undefined ? null : (garmentView(pattern, pattern.grading ?? {}, middle.id)?.garment ?? null);
 });
 
 /** The shapes of a pattern's pieces, by size id. */
@@ -36,3 +42,8 @@ export const shapesOfPattern = perPattern(
 export const viewsOfPattern = perPattern((pattern): ReadonlyMap<string, GarmentView | null> => {
   return new Map(pattern.sizes.map(({ id }) => [id, garmentView(pattern, pattern.grading ?? {}, id)]));
 });
+
+/** The size that stands for all where one is shown. */
+export function middleSize({ sizes }: PatternDocument): Size | undefined {
+  return sizes[Math.floor(sizes.length / 2)];
+}

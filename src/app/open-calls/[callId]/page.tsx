@@ -9,6 +9,7 @@ import { readPreviewedSample, readPublicSample, type SamplePhoto } from "@/featu
 import { ShownGallery } from "@/features/testing/photos/shown-gallery";
 import { readPreviewedPhotos, readShownPhotos, type ShownPhoto } from "@/features/testing/photos/shown-photo-data";
 import { SampleGallery } from "@/features/testing/photos/sample-gallery";
+import { GarmentGlance } from "@/features/patterns/drawing/garment-glance";
 import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
 import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
 import { yarnForReader } from "@/features/results/yarn/yarn-for-tester-data";
@@ -48,7 +49,13 @@ export default async function PublicCallPage({ params, searchParams }: Props) {
       {...{ page, unit, size }}
       photos={photos.length === 0 ? null : <SampleGallery photos={photos} patternName={listing.pattern.name} />}
       testerPhotos={<ShownGallery photos={shown} pattern={listing.pattern} />}
-      drawing={<PieceGlance pattern={listing.tested} unit={unit} most={listing.pieces === null ? 1 : undefined} />}
+      drawing={
+        listing.pieces === null ? (
+          <GarmentGlance pattern={listing.tested} unit={unit} mostPieces={1} />
+        ) : (
+          <PieceGlance pattern={listing.tested} unit={unit} />
+        )
+      }
       yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}
     />
   );

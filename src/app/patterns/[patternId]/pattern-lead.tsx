@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { callPageHref } from "@/features/calls/call-pages";
 import { listingWords, nextSteps, resultWords, waitsFor } from "@/features/calls/next-steps";
 import type { StandingCall } from "@/features/calls/standing-data";
-import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
+import { GarmentGlance } from "@/features/patterns/drawing/garment-glance";
 import { gradingState, gradingWords } from "@/features/patterns/grading-state";
 import type { PatternPage } from "@/features/patterns/loaders";
 import { ButtonLink } from "@/ui/button";
@@ -27,7 +27,7 @@ export function PatternLead({ page, standings, archivedCalls, newTest }: Pattern
   const test = standings.find(({ isOpen }) => isOpen) ?? standings[0];
   return (
     <div className="mb-12 grid items-stretch gap-6 lg:has-[figure]:grid-cols-[2fr_3fr]">
-      <PieceGlance pattern={revision.document} unit={viewer.unit} />
+      <GarmentGlance pattern={revision.document} unit={viewer.unit} />
       <Sheet className="flex flex-col">
         <h2 className="mb-2 text-xl">How it stands</h2>
         <dl className="numbers divide-y divide-line">

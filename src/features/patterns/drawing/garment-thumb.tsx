@@ -1,13 +1,32 @@
 import type { PieceShape } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
-import { middleShapesOfPattern } from "../computed";
+import { middleGarmentOfPattern, middleShapesOfPattern } from "../computed";
+import { heightCm, linePath, widthCm } from "./line-path";
 
 const MOST_PIECES = 4;
 /** Between two pieces, as a share of all their widths. */
 const GAP = 0.06;
 
-/** A small drawing of a pattern's pieces side by side, for a card that names the pattern; nothing where no shape is known. */
+/** A small drawing of a pattern's garment, or of its pieces side by side, for a card that names the pattern; nothing where no shape is known. */
 export function GarmentThumb({ pattern }: { readonly pattern: PatternDocument }) {
+  const garment = middleGarmentOfPattern(pattern);
+  if (garment === null) return <PiecesThumb pattern={pattern} />;
+  const { box, shapes } = garment;
+  return (
+    <svg
+      aria-hidden="true"
+      viewBox={`${box.leftCm} ${-box.topCm} ${widthCm(box)} ${heightCm(box)}`}
+      preserveAspectRatio="xMidYMax meet"
+      className="garment-thumb"
+    >
+      {shapes.map(({ fabric }, index) => (
+        <path key={index} d={linePath(fabric, true)} vectorEffect="non-scaling-stroke" />
+      ))}
+    </svg>
+  );
+}
+
+function PiecesThumb({ pattern }: { readonly pattern: PatternDocument }) {
   const shapes = middleShapesOfPattern(pattern)
     .filter(({ isToScale }) => isToScale)
     .slice(0, MOST_PIECES);

@@ -42,7 +42,7 @@ export function ViewDrawing({
       style={{ width: `${(100 * width) / (fullWidthCm ?? width)}%`, aspectRatio: `${width} / ${height}` }}
     >
       <title id={`${id}-title`}>{title}</title>
-      <desc id={`${id}-description`}>{viewWords(view)}</desc>
+      <desc id={`${id}-description`}>{viewWords({ ...view, tapes })}</desc>
       <svg width="100%" height="100%" viewBox={`${box.leftCm} ${-box.topCm} ${width} ${height}`}>
         {view.shapes.map((shape, index) => (
           <ShapeGround key={index} shape={shape} />

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { drawPieces } from "@/engine/drawing";
 import { pieceOfPlace, type PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
+import { shapesOfPattern, viewsOfPattern } from "@/features/patterns/computed";
 import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";
@@ -11,7 +11,7 @@ import { measurementToTake } from "@/features/testing/report/steps/measured";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 import { nextPage } from "@/features/testing/home/tester-steps";
-import { TapeDrawing } from "./tape-drawing";
+import { TapeOnShape, TapeOnView } from "./tape-drawing";
 
 export const metadata: Metadata = { title: "Measurements" };
 
@@ -52,20 +52,33 @@ interface TapePositionProps {
   readonly measurement: PatternDocument["measurements"][number];
 }
 
-/** The piece with this measurement alone on it, if the pattern says where it is taken. */
-function TapePosition({ context: { pattern, size, unit }, measurement }: TapePositionProps) {
-  const on = pieceOfPlace(pattern.garment, measurement.on);
-  const piece = pattern.garment.pieces.find(({ id }) => id === on);
-  const shape = drawPieces({ ...pattern, measurements: [measurement] }, size).find((each) => each.piece === on);
+/** The garment, or the piece, with this measurement alone on it, if the pattern says where it is taken. */
+function TapePosition({ context: { pattern, size, unit }, measurement: { id, on } }: TapePositionProps) {
+  const views = viewsOfPattern(pattern).get(size) ?? null;
+  const drawn = views === null ? [] : [...(views.garment === null ? [] : [views.garment]), ...views.pieces];
+  const view = drawn.find(({ tapes }) => tapes.some(({ measurement }) => measurement === id));
+  const piece = pattern.garment.pieces.find((each) => each.id === pieceOfPlace(pattern.garment, on));
+  const inSize = `in ${pattern.sizes.find((each) => each.id === size)?.label ?? size}`;
+  if (view !== undefined)
+    return (
+      <TapeOnView
+        view={view}
+        title={`${view.piece === null ? "The garment" : view.label} ${inSize}`}
+        litMeasurement={id}
+      />
+    );
+  const shape = shapesOfPattern(pattern)
+    .get(size)
+    ?.find((each) => each.piece === piece?.id);
   if (piece === undefined || shape === undefined) return null;
-  const sizeLabel = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+  const lines = shape.lines.filter(({ measurement }) => measurement === id);
   return (
-    <TapeDrawing
-      shape={shape}
-      title={`${piece.label} in ${sizeLabel}`}
+    <TapeOnShape
+      shape={{ ...shape, lines }}
+      title={`${piece.label} ${inSize}`}
       unit={unit}
       fullWidthCm={fullWidthCm([shape])}
-      litMeasurement={measurement.id}
+      litMeasurement={id}
     />
   );
 }

@@ -1,0 +1,39 @@
+import type { ReactNode } from "react";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { middleSize, viewsOfPattern } from "../computed";
+import { boxAround, widthCm } from "./line-path";
+import { PieceGlance } from "./piece-glance";
+import { ScaleBar } from "./scale-bar";
+import { ViewDrawing } from "./view-drawing";
+
+interface GarmentGlanceProps {
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+  /** How many pieces at most stand in its place where it is not known how they meet; left out for all. */
+  readonly mostPieces?: number;
+}
+
+/** The garment put together in all sizes, the middle one drawn strongly; its pieces where it is not known how they meet. */
+export function GarmentGlance({ pattern, unit, mostPieces }: GarmentGlanceProps): ReactNode {
+  const views = viewsOfPattern(pattern);
+  const garments = pattern.sizes.flatMap(({ id }) => views.get(id)?.garment ?? []);
+  const middle = middleSize(pattern);
+  const view = garments.find(({ size }) => size === middle?.id);
+  if (view === undefined || garments.length < pattern.sizes.length)
+    return <PieceGlance pattern={pattern} unit={unit} most={mostPieces} />;
+  const bare = (one: typeof view) => ({ ...one, tapes: [] });
+  return (
+    <figure className="rounded-sheet border border-line bg-sheet p-5 shadow-sheet sm:p-6">
+      <ViewDrawing
+        view={bare(view)}
+        others={garments.filter((one) => one !== view).map(bare)}
+        title="The garment in all sizes"
+      />
+      <ScaleBar unit={unit} fullWidthCm={widthCm(boxAround(garments.map(({ box }) => box)))} />
+      <figcaption className="mt-3 text-center text-sm text-soft wrap-anywhere">
+        {garments.length === 1 ? `Size ${middle?.label}` : `All sizes to scale, ${middle?.label} drawn strongly`}
+      </figcaption>
+    </figure>
+  );
+}
