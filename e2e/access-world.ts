@@ -133,10 +133,7 @@ export async function makeWorld(): Promise<World> {
   const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });
   const testers = { testerId, ownTesterId, invitedTesterId, invitedLink };
   return {
-    patternId,
-    revisionId,
-    callId,
-    draftCallId,
+    ...{ patternId, revisionId, callId, draftCallId },
     ...testers,
     applicationId,
     ...{ link, emailLink },
