@@ -1,4 +1,5 @@
 import type { Count } from "../pattern";
+import { mayFollow, secondDifference } from "./choice-steps";
 import type { Choice } from "./size-choices";
 import { bestTradeOffs, beatenBy, type TradeOff } from "./trade-off";
 import { unevennessBounds } from "./unevenness-bounds";
@@ -10,7 +11,8 @@ export interface FrontierPath extends TradeOff {
 
 /** A path's beginning, up to its latest choice. */
 interface Beginning extends TradeOff {
-  /** Of the latest choice in its size. */
+  readonly choice: Choice;
+  /** Of the choice in its size. */
   readonly index: number;
   readonly before: Beginning | null;
 }
@@ -37,35 +39,33 @@ export function frontierPaths(
   const bounds = unevennessBounds(layers, counts);
   const restDeviation = leastRest(layers);
   const isHopeless = beatenBy(known);
+  const leads = mayFollow(counts);
   const kept = layers.map((choices, size) => {
     const others = (restDeviation[0] ?? 0) - leastOf(choices);
-    return choices.flatMap(({ deviation }, index) =>
-      isHopeless(deviation + others, bounds.through(size, index)) ? [] : [index],
-    );
+    return choices
+      .map((choice, index) => ({ choice, index }))
+      .filter(({ choice, index }) => !isHopeless(choice.deviation + others, bounds.through(size, index)));
   });
-  let beginnings: Beginning[] = (kept[0] ?? []).map((index) => {
-    const { deviation = 0, sum = 0 } = layers[0]?.[index] ?? {};
-    return { index, before: null, unevenness: 0, deviation, sum };
+  let beginnings: Beginning[] = (kept[0] ?? []).map(({ choice, index }) => {
+    return { choice, index, before: null, unevenness: 0, deviation: choice.deviation, sum: choice.sum };
   });
   let extended = 0;
   for (let size = 1; size < layers.length; size += 1) {
     const rest = restDeviation[size + 1] ?? 0;
-    const steps = stepsTo(layers, size, counts);
     const further: Beginning[] = [];
     for (const toHere of byLatest(beginnings))
-      for (const index of kept[size] ?? []) {
-        const from = toHere[0]?.index ?? -1;
-        if (!steps.leads(from, index)) continue;
+      for (const { choice, index } of kept[size] ?? []) {
+        const [from] = toHere;
+        if (from === undefined || !leads(from.choice, choice)) continue;
         extended += toHere.length;
         if (extended > MAX_EXTENDED) return null;
-        const later = bounds.after(size, from, index);
-        const { deviation = 0, sum = 0 } = layers[size]?.[index] ?? {};
+        const later = bounds.after(size, from.index, index);
         const longer: Beginning[] = [];
         for (const before of toHere) {
-          const soFar = before.deviation + deviation;
-          const unevenness = before.unevenness + steps.bend(before.before?.index, from, index);
-          if (isHopeless(soFar + rest, unevenness + later)) continue;
-          longer.push({ index, before, deviation: soFar, unevenness, sum: before.sum + sum });
+          const deviation = before.deviation + choice.deviation;
+          const unevenness = before.unevenness + secondDifference(before.before?.choice, before.choice, choice);
+          if (isHopeless(deviation + rest, unevenness + later)) continue;
+          longer.push({ choice, index, before, deviation, unevenness, sum: before.sum + choice.sum });
         }
         further.push(...(longer.length > 1 ? bestTradeOffs(longer) : longer));
       }
@@ -73,7 +73,7 @@ export function frontierPaths(
   }
   return bestTradeOffs(beginnings).map(({ deviation, unevenness, sum, ...last }) => ({
     ...{ deviation, unevenness, sum },
-    path: pathOf(last).flatMap((index, size) => layers[size]?.[index] ?? []),
+    path: pathOf(last),
   }));
 }
 
@@ -85,39 +85,6 @@ function byLatest(beginnings: readonly Beginning[]): Iterable<Beginning[]> {
     else group.push(beginning);
   }
   return groups.values();
-}
-
-/** Steps from the size before to this one; choices by index. */
-interface Steps {
-  /** True if no count shrinks that must not. */
-  readonly leads: (from: number, to: number) => boolean;
-  /** Σ over the counts of the absolute second difference at `from`; 0 where nothing is before it. */
-  readonly bend: (before: number | undefined, from: number, to: number) => number;
-}
-
-function stepsTo(layers: readonly (readonly Choice[])[], size: number, counts: readonly Count[]): Steps {
-  const many = counts.length;
-  const flat = (choices: readonly Choice[] = []) => Float64Array.from(choices.flatMap(({ numbers }) => [...numbers]));
-  const [first, second, third] = [flat(layers[size - 2]), flat(layers[size - 1]), flat(layers[size])];
-  const mayShrink = counts.map((count) => count.mayShrink ?? false);
-  return {
-    leads: (from, to) => {
-      for (let count = 0; count < many; count += 1)
-        if (!mayShrink[count] && (third[to * many + count] ?? 0) < (second[from * many + count] ?? 0)) return false;
-      return true;
-    },
-    bend: (before, from, to) => {
-      if (before === undefined) return 0;
-      let sum = 0;
-      for (let count = 0; count < many; count += 1)
-        sum += Math.abs(
-          (third[to * many + count] ?? 0) -
-            2 * (second[from * many + count] ?? 0) +
-            (first[before * many + count] ?? 0),
-        );
-      return sum;
-    },
-  };
 }
 
 /** By size: the least deviation of it and all that follow. */
@@ -132,8 +99,8 @@ function leastOf(choices: readonly Choice[]): number {
   return choices.reduce((least, { deviation }) => Math.min(least, deviation), Number.POSITIVE_INFINITY);
 }
 
-function pathOf({ index, before }: Pick<Beginning, "index" | "before">): number[] {
-  const path = [index];
-  for (let beginning = before; beginning !== null; beginning = beginning.before) path.unshift(beginning.index);
+function pathOf({ choice, before }: Pick<Beginning, "choice" | "before">): Choice[] {
+  const path = [choice];
+  for (let beginning = before; beginning !== null; beginning = beginning.before) path.unshift(beginning.choice);
   return path;
 }

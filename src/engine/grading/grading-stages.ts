@@ -30,8 +30,6 @@ export interface GroupRequest {
   readonly near?: Grading;
   /** Deviation without cost, in tolerances. */
   readonly slack: number;
-  /** Unevenness that must not be exceeded; for the integer program alone. */
-  readonly maxUnevenness?: number;
 }
 
 /** Later stages may exceed the optimum of an earlier one by this much, because sums of doubles depend on their order. */

@@ -1,11 +1,11 @@
 import type { Solver } from "../integer-program";
 import type { Grading } from "../pattern";
 import { frontierPaths, type FrontierPath } from "./frontier-paths";
-import { bestTradeOffs, type TradeOff } from "./trade-off";
 import { costsOfGrading, STAGE_TOLERANCE, type GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice } from "./size-choices";
-import { solveByProgram, type Limit, type SolvedCounts } from "./solve-by-program";
+import { solveByProgram, solveStages, type Limit, type SolvedCounts, type SolvedStages } from "./solve-by-program";
 import { gradingOfPath } from "./solve-by-size";
+import { bestTradeOffs, type TradeOff } from "./trade-off";
 
 /** By how much the deviation of a size may exceed its least, search by search, in tolerances. */
 const EXCESSES = [0.5, Number.POSITIVE_INFINITY];
@@ -22,22 +22,18 @@ export type GroupFrontier =
   | { readonly status: "limit"; readonly tradeOffs: readonly GroupTradeOff[]; readonly limit: Limit }
   | Exclude<SolvedCounts, { readonly grading: unknown }>;
 
+type Group = Pick<GroupRequest, "pattern" | "counts" | "measurements">;
+
 /**
  * All best trade-offs of a group of counts between deviation from targets and unevenness, among the gradings that exceed
  * tolerances least. Slack and a tested grading do not count here.
  *
- * @param bySize false: by the integer program alone, as a check.
  * @returns nearest to the targets first.
  * @see docs/method.md#grading.
  */
-export function groupFrontier(
-  group: Pick<GroupRequest, "pattern" | "counts" | "measurements">,
-  solver: Solver,
-  { bySize = true }: { readonly bySize?: boolean } = {},
-): GroupFrontier {
-  const request = { ...group, slack: 0 };
-  const tradeOffs = bySize ? frontierBySize(request) : null;
-  return tradeOffs === null ? frontierByProgram(request, solver) : { status: "optimal", tradeOffs };
+export function groupFrontier(group: Group, solver: Solver): GroupFrontier {
+  const tradeOffs = frontierBySize({ ...group, slack: 0 });
+  return tradeOffs === null ? frontierByProgram(group, solver) : { status: "optimal", tradeOffs };
 }
 
 /**
@@ -73,22 +69,23 @@ function within(choices: readonly Choice[], excess: number): readonly Choice[] {
   return choices.filter(({ deviation }) => deviation <= least + excess);
 }
 
-/** With a whole number of unevenness less each time, until there is no grading, or none that exceeds tolerances as little. */
-function frontierByProgram(request: GroupRequest, solver: Solver): GroupFrontier {
+/** The same by the integer program: with one less of unevenness each time, until there is no grading, or none that exceeds tolerances as little. */
+export function frontierByProgram(group: Group, solver: Solver): GroupFrontier {
+  const request = { ...group, slack: 0 };
   const tradeOffs: GroupTradeOff[] = [];
+  const nearest = solveByProgram(request, solver);
+  if (!("grading" in nearest)) return nearest;
+  let solved: SolvedStages = nearest;
   let leastBeyond = Number.POSITIVE_INFINITY;
-  let maxUnevenness: number | undefined;
-  for (;;) {
-    const solved = solveByProgram({ ...request, maxUnevenness }, solver);
-    if (solved.status !== "optimal" && solved.status !== "limit") {
-      return tradeOffs.length > 0 && solved.status === "infeasible" ? { status: "optimal", tradeOffs } : solved;
-    }
-    const { beyond, deviation, unevenness, sum } = costsOfGrading(request, solved.grading);
-    if (beyond > leastBeyond + STAGE_TOLERANCE) return { status: "optimal", tradeOffs };
-    tradeOffs.push({ deviation, unevenness, sum, grading: solved.grading });
-    if (solved.status === "limit") return { status: "limit", tradeOffs, limit: solved.limit };
-    if (unevenness < 1) return { status: "optimal", tradeOffs };
+  while ("grading" in solved) {
+    const { grading } = solved;
+    const { beyond, deviation, unevenness, sum } = costsOfGrading(request, grading);
+    if (beyond > leastBeyond + STAGE_TOLERANCE) break;
     leastBeyond = Math.min(leastBeyond, beyond);
-    maxUnevenness = Math.round(unevenness) - 1;
+    tradeOffs.push({ deviation, unevenness, sum, grading });
+    if (solved.status === "limit") return { status: "limit", tradeOffs, limit: solved.limit };
+    if (unevenness < 1) break;
+    solved = solveStages(request, solver, Math.round(unevenness) - 1);
   }
+  return solved.status === "unproven" ? solved : { status: "optimal", tradeOffs };
 }

@@ -7,7 +7,7 @@ export { gradePattern, type GradeOutcome } from "./grade-pattern";
 export { parseGradeRequest, type GradeRequest } from "./grade-request";
 export { gradedMeasurements, gradingObjective, type GradingObjective } from "./graded-measurements";
 export type { GroupRequest } from "./grading-stages";
-export { groupFrontier } from "./group-frontier";
+export { frontierByProgram, groupFrontier } from "./group-frontier";
 export { relaxations, type Relaxation } from "./relax-clash";
 export { nearestFeasible } from "./nearest-feasible";
 export { solveByProgram, type SolvedCounts } from "./solve-by-program";

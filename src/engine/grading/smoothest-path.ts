@@ -1,4 +1,5 @@
 import type { LayeredPaths } from "./cheapest-paths";
+import { secondDifference } from "./choice-steps";
 import type { Choice } from "./size-choices";
 
 /** The best path from a choice to the last size. */
@@ -64,13 +65,4 @@ function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
 
 function isLess(one: Tail, other: Tail): boolean {
   return one.unevenness < other.unevenness || (one.unevenness === other.unevenness && one.sum < other.sum);
-}
-
-/** Σ over the counts of the absolute second difference; 0 before the third size. */
-function secondDifference(first: Choice | undefined, { numbers }: Choice, third: Choice): number {
-  if (first === undefined) return 0;
-  return numbers.reduce(
-    (sum, number, index) => sum + Math.abs((third.numbers[index] ?? 0) - 2 * number + (first.numbers[index] ?? 0)),
-    0,
-  );
 }

@@ -28,20 +28,35 @@ export type SolvedCounts =
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
   | { readonly status: "unproven"; readonly message: string };
 
+/** As `SolvedCounts`, without asking why there is no grading. */
+export type SolvedStages = Exclude<SolvedCounts, { readonly status: "infeasible" }> | { readonly status: "infeasible" };
+
 /**
  * Solves a group of counts in all sizes at once, stage after stage, with an integer programming solver.
- *
- * A stage whose cost is 0 at the previous solution is already optimal.
  *
  * @see solveCounts
  */
 export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCounts {
+  const solved = solveStages(request, solver);
+  if (solved.status !== "infeasible") return solved;
+  const { pattern, counts } = request;
+  const variables = countVariables(pattern, counts);
+  const whole = new Array<boolean>(variables.total).fill(true);
+  return { status: "infeasible", clash: findClash(gradingRules(pattern, counts, variables), { whole, solver }) };
+}
+
+/**
+ * The stages one after another. One whose cost is 0 at the previous solution is already optimal.
+ *
+ * @param maxUnevenness which no grading may exceed; left out where it may be any.
+ */
+export function solveStages(request: GroupRequest, solver: Solver, maxUnevenness?: number): SolvedStages {
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
   const rules = gradingRules(pattern, counts, variables);
   const gradingOf = (values: readonly number[]) => gradingAt(request, values);
   const stages = gradingStages(request);
-  let { whole, constraints } = capped(request, stages, {
+  let { whole, constraints } = capped(stages, maxUnevenness, {
     whole: new Array<boolean>(variables.total).fill(true),
     constraints: rules.flatMap((rule) => rule.constraints),
   });
@@ -56,11 +71,7 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
         objective: excess.sum,
       };
       const solution = solveIntegerProgram(program, solver);
-      if (solution.status === "infeasible" && best === null)
-        return {
-          status: "infeasible",
-          clash: request.maxUnevenness === undefined ? findClash(rules, { whole, solver }) : [],
-        };
+      if (solution.status === "infeasible" && best === null) return { status: "infeasible" };
       if (solution.status !== "optimal") {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
@@ -90,7 +101,7 @@ interface Program {
 }
 
 /** The program with a limit to unevenness, where one is asked for. */
-function capped({ maxUnevenness }: GroupRequest, stages: readonly Stage[], { whole, constraints }: Program): Program {
+function capped(stages: readonly Stage[], maxUnevenness: number | undefined, { whole, constraints }: Program): Program {
   const stage = stages.find(({ name }) => name === "unevenness");
   if (maxUnevenness === undefined || stage === undefined) return { whole, constraints };
   const excess = excessSum(stage, whole.length);

@@ -1,6 +1,7 @@
 import { isFeasible } from "../integer-program";
 import type { Count, Grading } from "../pattern";
 import { cheapestPaths, ROUNDING_TOLERANCE, type LayeredPaths } from "./cheapest-paths";
+import { mayFollow } from "./choice-steps";
 import { countVariables, gradingAt } from "./count-variables";
 import { smoothestPath } from "./smoothest-path";
 import { gradingRules } from "./grading-rules";
@@ -52,9 +53,7 @@ function pairsOf(layers: readonly (readonly Choice[])[]): number {
 
 /** Connects each choice with those of the next size in which no count shrinks that must not. */
 function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
-  const growing = counts.flatMap(({ mayShrink = false }, index) => (mayShrink ? [] : [index]));
-  const leads = ({ numbers }: Choice, onward: Choice) =>
-    growing.every((index) => (onward.numbers[index] ?? 0) >= (numbers[index] ?? 0));
+  const leads = mayFollow(counts);
   const next = layers.map((choices, layer) =>
     choices.map((choice) => (layers[layer + 1] ?? []).flatMap((onward, to) => (leads(choice, onward) ? [to] : []))),
   );

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { benchGarment } from "@/cli/bench/bench-garment";
-import { gradeFrontier, gradePattern, groupFrontier, type FrontierOutcome } from "@/engine/grading";
+import { frontierByProgram, gradeFrontier, gradePattern, groupFrontier, type FrontierOutcome } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
 import { highsSolver } from "@/solver/highs-solver";
 import { patternDocument } from "../../factories/pattern";
@@ -66,7 +66,7 @@ describe("the trade-offs between close to the targets and even steps", () => {
     const pattern = benchGarment({ sizes: 5, groups: 1 });
     const request = { pattern, counts: pattern.counts, measurements: pattern.measurements, slack: 0 };
     const bySize = groupFrontier(request, solver);
-    const byProgram = groupFrontier(request, solver, { bySize: false });
+    const byProgram = frontierByProgram(request, solver);
     if (bySize.status !== "optimal" || byProgram.status !== "optimal") throw new Error("no proof");
     expect(bySize.tradeOffs.length).toBeGreaterThan(2);
     expectSame(
