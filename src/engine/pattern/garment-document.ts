@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { type DeepReadonly, idSchema, labelSchema, positiveWholeSchema, type PatternParts } from "./schema-parts";
+import {
+  type DeepReadonly,
+  idSchema,
+  labelSchema,
+  positiveWholeSchema,
+  sectionShaping,
+  type PatternParts,
+} from "./schema-parts";
 
 const MAX_STEPS = 10_000;
 const MAX_ENTRIES = 1_000;
@@ -95,13 +102,7 @@ function stepShape<Value>(given: PatternParts<Value>) {
     to: number,
     rows: number,
     yarn: name.optional(),
-    shaping: z
-      .strictObject({
-        stitches: positiveWhole,
-        edges: z.enum(["both", "left", "right"]),
-        everyOther: z.boolean().optional(),
-      })
-      .optional(),
+    shaping: sectionShaping(positiveWhole).optional(),
   });
   const edgeStep = z.strictObject({
     ...common,

@@ -1,6 +1,13 @@
 import { z } from "zod";
 import { patternShape } from "./pattern-document";
-import { documentParts, idSchema, labelSchema, type DeepReadonly, type PatternParts } from "./schema-parts";
+import {
+  documentParts,
+  idSchema,
+  labelSchema,
+  sectionShaping,
+  type DeepReadonly,
+  type PatternParts,
+} from "./schema-parts";
 
 export const PATTERN_FORMAT_1 = "sizewright/pattern@1";
 
@@ -10,13 +17,7 @@ function pieceShape<Value>({ positiveWhole, name }: PatternParts<Value>) {
     to: name,
     rows: name,
     yarn: name.optional(),
-    shaping: z
-      .strictObject({
-        stitches: positiveWhole,
-        edges: z.enum(["both", "left", "right"]),
-        everyOther: z.boolean().optional(),
-      })
-      .optional(),
+    shaping: sectionShaping(positiveWhole).optional(),
   });
   return z.strictObject({
     id: idSchema,

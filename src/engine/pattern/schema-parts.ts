@@ -52,6 +52,11 @@ export function byId<Value extends z.ZodType>(value: Value) {
   return z.record(idSchema, value);
 }
 
+/** How the stitches of a section change, in format 1 and in the step that stands for it. */
+export function sectionShaping<Value>(stitches: z.ZodType<Value>) {
+  return z.strictObject({ stitches, edges: z.enum(["both", "left", "right"]), everyOther: z.boolean().optional() });
+}
+
 /** Schemas of the numbers, lengths and names in a pattern, and limits of its lists. */
 export interface PatternParts<Value> {
   readonly number: z.ZodType<Value>;

@@ -1,6 +1,6 @@
 "use client";
 
-import { ChoiceField, TickField } from "./fields";
+import { OneOfField, TickField } from "./fields";
 import type { DraftStepOf } from "./draft-garment";
 import { NameField } from "./name-field";
 import { NumberChoice } from "./number-choice";
@@ -19,14 +19,12 @@ export function EdgeFields({ at, step, onStep }: StepEdit<DraftStepOf<"add" | "b
   return (
     <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
       <div className="w-40">
-        <ChoiceField
+        <OneOfField
           at={[...at, "do"]}
           label="What"
           value={step.do}
           choices={EDGE_KINDS}
-          onChoice={(choice) =>
-            onStep({ ...step, do: EDGE_KINDS.find(({ value }) => value === choice)?.value ?? step.do }, null)
-          }
+          onChoice={(kind) => onStep({ ...step, do: kind }, null)}
         />
       </div>
       <NumberChoice

@@ -1,7 +1,7 @@
 "use client";
 
 import { useEditing } from "./editing";
-import { ChoiceField } from "./fields";
+import { ChoiceField, OneOfField } from "./fields";
 import type { DraftStepOf } from "./draft-garment";
 import { NameField } from "./name-field";
 import type { StepEdit } from "./step-edit";
@@ -23,13 +23,12 @@ export function EndFields({ at, step, onStep }: StepEdit<DraftStepOf<"end">>) {
   return (
     <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
       <div className="w-64 max-w-full">
-        <ChoiceField
+        <OneOfField
           at={[...at, "how"]}
           label="How it ends"
           value={step.how}
           choices={ENDS}
-          onChoice={(choice) => {
-            const how = ENDS.find(({ value }) => value === choice)?.value ?? step.how;
+          onChoice={(how) => {
             onStep(
               how === "graft" || how === "three-needle"
                 ? { ...alone, how, with: other ?? { part: "" } }

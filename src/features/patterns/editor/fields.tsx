@@ -139,6 +139,21 @@ export function ChoiceField({ at, label, labelled, value, choices, nothing, clas
   );
 }
 
+interface OneOfFieldProps<Value extends string> extends Omit<ChoiceFieldProps, "choices" | "nothing" | "onChoice"> {
+  readonly value: Value;
+  readonly choices: readonly { readonly value: Value; readonly label: string }[];
+  readonly onChoice: (value: Value) => void;
+}
+
+/** One of a closed list, so that what is chosen is known to be one of them. */
+export function OneOfField<Value extends string>({ choices, onChoice, ...field }: OneOfFieldProps<Value>) {
+  const choose = (chosen: string) => {
+    const known = choices.find(({ value }) => value === chosen);
+    if (known !== undefined) onChoice(known.value);
+  };
+  return <ChoiceField {...field} choices={choices} onChoice={choose} />;
+}
+
 function option({ value, label }: Choice) {
   return (
     <option key={value} value={value}>

@@ -7,8 +7,8 @@ import { AddButton, ItemButtons } from "./item-buttons";
 import { moveItem, removeItem, replaceItem } from "./list-items";
 import { NameField } from "./name-field";
 import { NumberChoice } from "./number-choice";
-import { WORKED } from "./start-fields";
 import type { StepEdit } from "./step-edit";
+import { WorkedField } from "./worked-field";
 
 /** The parts that are joined, in needle order, and the stitches that are cast on between them. */
 export function JoinFields({ at, step, onStep }: StepEdit<DraftStepOf<"join">>) {
@@ -56,17 +56,7 @@ export function JoinFields({ at, step, onStep }: StepEdit<DraftStepOf<"join">>) 
       <div className="flex flex-wrap items-end gap-x-4 gap-y-3">
         <AddButton label="More stitches" onAdd={() => set([...parts, { part: "" }])} />
         <NameField label="Name of the joined part" value={step.as} onName={(as) => onStep({ ...step, as }, null)} />
-        <div className="w-40">
-          <ChoiceField
-            at={[...at, "worked"]}
-            label="Worked"
-            value={step.worked}
-            choices={WORKED}
-            onChoice={(choice) =>
-              onStep({ ...step, worked: WORKED.find(({ value }) => value === choice)?.value ?? "flat" }, null)
-            }
-          />
-        </div>
+        <WorkedField at={at} value={step.worked} onWorked={(worked) => onStep({ ...step, worked }, null)} />
       </div>
     </div>
   );

@@ -1,6 +1,6 @@
 "use client";
 
-import { ChoiceField, NumberField } from "./fields";
+import { NumberField, OneOfField } from "./fields";
 import type { DraftStepOf } from "./draft-garment";
 import { NumberChoice } from "./number-choice";
 import type { StepEdit } from "./step-edit";
@@ -43,15 +43,12 @@ export function SectionFields({ at, step, noun, onStep }: StepEdit<DraftStepOf<"
             onText={(stitches) => onStep({ ...step, shaping: { ...shaping, stitches } }, "shaping.stitches")}
           />
           <div className="w-40">
-            <ChoiceField
+            <OneOfField
               at={[...at, "shaping", "edges"]}
               label="Shaped edges"
               value={shaping.edges}
               choices={SECTION_EDGES}
-              onChoice={(choice) => {
-                const edges = SECTION_EDGES.find(({ value }) => value === choice)?.value ?? "both";
-                onStep({ ...step, shaping: { ...shaping, edges } }, null);
-              }}
+              onChoice={(edges) => onStep({ ...step, shaping: { ...shaping, edges } }, null)}
             />
           </div>
         </div>

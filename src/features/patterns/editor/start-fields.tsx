@@ -2,12 +2,13 @@
 
 import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
-import { ChoiceField, NumberField } from "./fields";
+import { ChoiceField, NumberField, OneOfField } from "./fields";
 import { edgesOf, type DraftStepOf } from "./draft-garment";
 import { AddButton } from "./item-buttons";
 import { removeItem, replaceItem } from "./list-items";
 import { NumberChoice } from "./number-choice";
 import type { StepEdit } from "./step-edit";
+import { WorkedField } from "./worked-field";
 
 const STARTS = {
   knitting: [
@@ -22,13 +23,6 @@ const STARTS = {
   ],
 } as const;
 
-export const WORKED = [
-  { value: "flat", label: "back and forth" },
-  { value: "round", label: "in the round" },
-  { value: "turned rounds", label: "in turned rounds" },
-  { value: "spiral", label: "in a spiral" },
-] as const;
-
 /** How stitches are begun, how many, and whether in rows or rounds. */
 export function StartFields({ at, step, onStep }: StepEdit<DraftStepOf<"start">>) {
   const { pattern } = useEditing("pattern");
@@ -37,14 +31,12 @@ export function StartFields({ at, step, onStep }: StepEdit<DraftStepOf<"start">>
     <div className="grid gap-3">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <div className="w-52 max-w-full">
-          <ChoiceField
+          <OneOfField
             at={[...at, "how"]}
             label="How it starts"
             value={step.how}
             choices={starts}
-            onChoice={(choice) =>
-              onStep({ ...step, how: starts.find(({ value }) => value === choice)?.value ?? step.how }, null)
-            }
+            onChoice={(how) => onStep({ ...step, how }, null)}
           />
         </div>
         <NumberChoice
@@ -54,17 +46,7 @@ export function StartFields({ at, step, onStep }: StepEdit<DraftStepOf<"start">>
           value={step.stitches}
           onNumber={(stitches, field) => onStep({ ...step, stitches }, field)}
         />
-        <div className="w-40">
-          <ChoiceField
-            at={[...at, "worked"]}
-            label="Worked"
-            value={step.worked}
-            choices={WORKED}
-            onChoice={(choice) =>
-              onStep({ ...step, worked: WORKED.find(({ value }) => value === choice)?.value ?? "flat" }, null)
-            }
-          />
-        </div>
+        <WorkedField at={at} value={step.worked} onWorked={(worked) => onStep({ ...step, worked }, null)} />
       </div>
       {step.how === "pick-up" ? <PickUpFields at={at} step={step} onStep={onStep} /> : null}
     </div>

@@ -1,7 +1,7 @@
 "use client";
 
 import { useEditing } from "./editing";
-import { ChoiceField } from "./fields";
+import { OneOfField } from "./fields";
 import type { MeasurementEdit } from "./measurement-edit";
 import { TargetEase } from "./target-ease";
 import { newTarget, targetKind, type DraftTarget, type TargetKind } from "./target-kinds";
@@ -18,8 +18,8 @@ export function TargetFields({ measurement, i, onMeasurement }: MeasurementEdit)
   const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
   const head = `target-${measurement.id}`;
-  const choose = (kind: string) => {
-    const next = newTarget(pattern, KINDS.find(({ value }) => value === kind)?.value ?? "none");
+  const choose = (kind: TargetKind) => {
+    const next = newTarget(pattern, kind);
     onMeasurement(next === undefined ? rest : { ...rest, target: next }, null);
   };
   const edit = {
@@ -34,7 +34,7 @@ export function TargetFields({ measurement, i, onMeasurement }: MeasurementEdit)
         Target
       </h4>
       <div className="max-w-md">
-        <ChoiceField
+        <OneOfField
           at={["measurements", i, "target"]}
           label="Target from"
           value={targetKind(target)}

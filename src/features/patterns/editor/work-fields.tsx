@@ -2,7 +2,7 @@
 
 import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
-import { ChoiceField } from "./fields";
+import { ChoiceField, OneOfField } from "./fields";
 import type { DraftStepOf } from "./draft-garment";
 import { AddButton } from "./item-buttons";
 import { removeItem, replaceItem } from "./list-items";
@@ -96,14 +96,12 @@ function ShapeFields({ at, shape, noun, onShape, onRemove }: ShapeFieldsProps) {
     <fieldset className="flex flex-wrap items-start gap-x-4 gap-y-3 border-l-2 border-line pl-4">
       <legend className="sr-only">Shaping</legend>
       <div className="w-32">
-        <ChoiceField
+        <OneOfField
           at={[...at, "as"]}
           label="Shaping"
           value={shape.as}
           choices={CHANGES}
-          onChoice={(choice) =>
-            onShape({ ...shape, as: CHANGES.find(({ value }) => value === choice)?.value ?? "decrease" }, null)
-          }
+          onChoice={(as) => onShape({ ...shape, as }, null)}
         />
       </div>
       <NumberChoice
