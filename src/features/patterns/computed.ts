@@ -17,31 +17,39 @@ function perPattern<Result>(compute: (pattern: PatternDocument) => Result): (pat
   };
 }
 
+/** The same, by size id: only the sizes that are asked for are computed. */
+function perSize<Result>(
+  compute: (pattern: PatternDocument, size: string) => Result,
+): (pattern: PatternDocument, size: string) => Result {
+  const sizesOf = perPattern(() => new Map<string, { readonly result: Result }>());
+  return (pattern, size) => {
+    const known = sizesOf(pattern);
+    const { result } = known.get(size) ?? { result: compute(pattern, size) };
+    known.set(size, { result });
+    return result;
+  };
+}
+
 /** What a pattern's garment measures in each size. */
 export const finishedOfPattern = perPattern(finishedMeasurements);
 
-/** The shapes of a pattern's pieces in its middle size. */
-export const middleShapesOfPattern = perPattern((pattern): readonly PieceShape[] => {
-  const middle = middleSize(pattern);
-  return middle === undefined ? [] : drawPieces(pattern, middle.id);
-});
+/** The shapes of a pattern's pieces in a size. */
+export const shapesInSize = perSize((pattern, size): readonly PieceShape[] => drawPieces(pattern, size));
 
-/** The drawing of a pattern's garment in its middle size; null where it is not known how its pieces meet. */
-export const middleGarmentOfPattern = perPattern((pattern): DrawingView | null => {
-  const middle = middleSize(pattern);
-  return middle === undefined ? null : (garmentView(pattern, pattern.grading ?? {}, middle.id)?.garment ?? null);
-});
-
-/** The shapes of a pattern's pieces, by size id. */
-export const shapesOfPattern = perPattern(
-  (pattern): ReadonlyMap<string, readonly PieceShape[]> =>
-    new Map(pattern.sizes.map(({ id }) => [id, drawPieces(pattern, id)])),
+/** The drawings of a pattern's garment and pieces in a size; null where a count has no number in it. */
+export const viewsInSize = perSize((pattern, size): GarmentView | null =>
+  garmentView(pattern, pattern.grading ?? {}, size),
 );
 
-/** The drawings of a pattern's garment and pieces, by size id; null where a count has no number in a size. */
-export const viewsOfPattern = perPattern((pattern): ReadonlyMap<string, GarmentView | null> => {
-  return new Map(pattern.sizes.map(({ id }) => [id, garmentView(pattern, pattern.grading ?? {}, id)]));
-});
+/** The garment put together, where it is known how its pieces meet, then each piece. */
+export function drawnIn(views: GarmentView | null): DrawingView[] {
+  return views === null ? [] : [...(views.garment === null ? [] : [views.garment]), ...views.pieces];
+}
+
+/** The garment put together in each size in which it can be. */
+export function garmentInSizes(pattern: PatternDocument): DrawingView[] {
+  return pattern.sizes.flatMap(({ id }) => viewsInSize(pattern, id)?.garment ?? []);
+}
 
 /** The size that stands for all where one is shown. */
 export function middleSize({ sizes }: PatternDocument): Size | undefined {

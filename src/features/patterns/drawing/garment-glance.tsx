@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { middleSize, viewsOfPattern } from "../computed";
+import { garmentInSizes, middleSize } from "../computed";
 import { boxAround, widthCm } from "./line-path";
 import { PieceGlance } from "./piece-glance";
 import { ScaleBar } from "./scale-bar";
@@ -16,8 +16,7 @@ interface GarmentGlanceProps {
 
 /** The garment put together in all sizes, the middle one drawn strongly; its pieces where it is not known how they meet. */
 export function GarmentGlance({ pattern, unit, mostPieces }: GarmentGlanceProps): ReactNode {
-  const views = viewsOfPattern(pattern);
-  const garments = pattern.sizes.flatMap(({ id }) => views.get(id)?.garment ?? []);
+  const garments = garmentInSizes(pattern);
   const middle = middleSize(pattern);
   const view = garments.find(({ size }) => size === middle?.id);
   if (view === undefined || garments.length < pattern.sizes.length)

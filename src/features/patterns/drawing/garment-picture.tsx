@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import type { PieceShape } from "@/engine/drawing";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { shapesOfPattern } from "../computed";
+import { shapesInSize } from "../computed";
 import { placeIn } from "./drawing-frame";
 import { fullWidthCm } from "./drawing-extent";
 import { PieceDrawing } from "./piece-drawing";
@@ -19,7 +19,7 @@ interface GarmentPictureProps {
 
 /** Every piece in one size, at one scale, with the measuring lines. Nothing where the pattern has no pieces. */
 export function GarmentPicture({ pattern, size, unit, marks }: GarmentPictureProps) {
-  const shapes = (shapesOfPattern(pattern).get(size.id) ?? []).map((shape) => ({
+  const shapes = shapesInSize(pattern, size.id).map((shape) => ({
     ...shape,
     lines: shape.lines.filter(({ measurement }) => marks === undefined || marks.has(measurement)),
   }));

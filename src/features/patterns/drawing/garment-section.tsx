@@ -3,7 +3,7 @@ import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import { viewsOfPattern } from "../computed";
+import { garmentInSizes } from "../computed";
 import { boxAround, widthCm } from "./line-path";
 import { PieceMeasurements } from "./piece-measurements";
 import { ScaleBar } from "./scale-bar";
@@ -20,10 +20,10 @@ interface GarmentSectionProps {
 
 /** The garment put together, with all sizes; nothing where it is not known how its pieces meet. */
 export function GarmentSection({ pattern, size, unit, print }: GarmentSectionProps) {
-  const views = viewsOfPattern(pattern);
-  const view = views.get(size.id)?.garment ?? null;
-  if (view === null) return null;
-  const others = [...views.values()].flatMap((one) => (one?.garment && one.garment !== view ? [one.garment] : []));
+  const garments = garmentInSizes(pattern);
+  const view = garments.find((one) => one.size === size.id);
+  if (view === undefined) return null;
+  const others = garments.filter((one) => one !== view);
   const title = `The garment in ${size.label}`;
   return (
     <Section title={title}>

@@ -1,6 +1,6 @@
 import type { PieceShape } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
-import { middleGarmentOfPattern, middleShapesOfPattern } from "../computed";
+import { middleSize, shapesInSize, viewsInSize } from "../computed";
 import { heightCm, linePath, widthCm } from "./line-path";
 
 const MOST_PIECES = 4;
@@ -9,8 +9,10 @@ const GAP = 0.06;
 
 /** A small drawing of a pattern's garment, or of its pieces side by side, for a card that names the pattern; nothing where no shape is known. */
 export function GarmentThumb({ pattern }: { readonly pattern: PatternDocument }) {
-  const garment = middleGarmentOfPattern(pattern);
-  if (garment === null) return <PiecesThumb pattern={pattern} />;
+  const size = middleSize(pattern)?.id;
+  if (size === undefined) return null;
+  const garment = viewsInSize(pattern, size)?.garment ?? null;
+  if (garment === null) return <PiecesThumb shapes={shapesInSize(pattern, size)} />;
   const { box, shapes } = garment;
   return (
     <svg
@@ -26,10 +28,8 @@ export function GarmentThumb({ pattern }: { readonly pattern: PatternDocument })
   );
 }
 
-function PiecesThumb({ pattern }: { readonly pattern: PatternDocument }) {
-  const shapes = middleShapesOfPattern(pattern)
-    .filter(({ isToScale }) => isToScale)
-    .slice(0, MOST_PIECES);
+function PiecesThumb({ shapes: all }: { readonly shapes: readonly PieceShape[] }) {
+  const shapes = all.filter(({ isToScale }) => isToScale).slice(0, MOST_PIECES);
   if (shapes.length === 0) return null;
   const width = shapes.reduce((sum, { widthCm }) => sum + widthCm, 0);
   const height = Math.max(...shapes.map(({ heightCm }) => heightCm));

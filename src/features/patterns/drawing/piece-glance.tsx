@@ -1,6 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { shapesOfPattern } from "../computed";
+import { shapesInSize } from "../computed";
 import { fullWidthCm, largestExtent } from "./drawing-extent";
 import { NestedDrawing, type SizedShape } from "./nested-drawing";
 
@@ -37,10 +37,9 @@ interface NestedPiece {
 }
 
 function nestedPieces(pattern: PatternDocument): NestedPiece[] {
-  const shapesBySize = shapesOfPattern(pattern);
   return pattern.garment.pieces.flatMap(({ id, label }, index) => {
     const sizes = pattern.sizes.flatMap((size) => {
-      const shape = shapesBySize.get(size.id)?.[index];
+      const shape = shapesInSize(pattern, size.id)[index];
       return shape?.isToScale === true ? [{ label: size.label, shape }] : [];
     });
     return sizes.length === pattern.sizes.length && sizes.length > 0 ? [{ id, label, sizes }] : [];

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { pieceOfPlace, type PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
-import { shapesOfPattern, viewsOfPattern } from "@/features/patterns/computed";
+import { drawnIn, shapesInSize, viewsInSize } from "@/features/patterns/computed";
 import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";
@@ -54,9 +54,9 @@ interface TapePositionProps {
 
 /** The garment, or the piece, with this measurement alone on it, if the pattern says where it is taken. */
 function TapePosition({ context: { pattern, size, unit }, measurement: { id, on } }: TapePositionProps) {
-  const views = viewsOfPattern(pattern).get(size) ?? null;
-  const drawn = views === null ? [] : [...(views.garment === null ? [] : [views.garment]), ...views.pieces];
-  const view = drawn.find(({ tapes }) => tapes.some(({ measurement }) => measurement === id));
+  const view = drawnIn(viewsInSize(pattern, size)).find(({ tapes }) =>
+    tapes.some(({ measurement }) => measurement === id),
+  );
   const piece = pattern.garment.pieces.find((each) => each.id === pieceOfPlace(pattern.garment, on));
   const inSize = `in ${pattern.sizes.find((each) => each.id === size)?.label ?? size}`;
   if (view !== undefined)
@@ -67,9 +67,7 @@ function TapePosition({ context: { pattern, size, unit }, measurement: { id, on 
         litMeasurement={id}
       />
     );
-  const shape = shapesOfPattern(pattern)
-    .get(size)
-    ?.find((each) => each.piece === piece?.id);
+  const shape = shapesInSize(pattern, size).find((each) => each.piece === piece?.id);
   if (piece === undefined || shape === undefined) return null;
   const lines = shape.lines.filter(({ measurement }) => measurement === id);
   return (

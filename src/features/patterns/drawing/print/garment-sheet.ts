@@ -1,9 +1,9 @@
-import type { DrawingView, GarmentView } from "@/engine/garment-view";
+import type { DrawingView } from "@/engine/garment-view";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { escapeXml } from "@/server/escape-xml";
 import { formatLength } from "@/ui/format-length";
-import { viewsOfPattern } from "../../computed";
+import { drawnIn, viewsInSize } from "../../computed";
 import { shortLetter } from "../shape-copy";
 import { viewWords } from "../view-copy";
 import { element } from "./svg-element";
@@ -38,12 +38,12 @@ interface GarmentSheetProps {
  * one page, or as large as its scale makes it.
  */
 export function garmentSheet({ pattern, size, unit, scale }: GarmentSheetProps): string {
-  const views = viewsOfPattern(pattern);
-  const drawn = viewsIn(views.get(size.id)).map((view) => ({
+  const others = pattern.sizes
+    .filter(({ id }) => id !== size.id)
+    .flatMap(({ id }) => drawnIn(viewsInSize(pattern, id)));
+  const drawn = drawnIn(viewsInSize(pattern, size.id)).map((view) => ({
     view,
-    others: [...views].flatMap(([id, other]) =>
-      id === size.id ? [] : viewsIn(other).filter(({ piece }) => piece === view.piece),
-    ),
+    others: others.filter(({ piece }) => piece === view.piece),
   }));
   const title = `${pattern.name}, ${size.label}`;
   const make = (by: number) => sheetBlock({ title, drawn, unit, scale: by });
@@ -63,10 +63,6 @@ export function garmentSheet({ pattern, size, unit, scale }: GarmentSheetProps):
     content.at(MARGIN_MM, MARGIN_MM),
   ];
   return `<?xml version="1.0" encoding="UTF-8"?>\n${element("svg", root, inside.join("\n"))}\n`;
-}
-
-function viewsIn(view: GarmentView | null | undefined): DrawingView[] {
-  return view ? [...(view.garment === null ? [] : [view.garment]), ...view.pieces] : [];
 }
 
 interface SheetGiven {
