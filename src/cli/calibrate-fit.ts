@@ -1,9 +1,6 @@
 import { z } from "zod";
 import { calibrateFit, type FitScenario } from "@/engine/calibration";
 
-/** Its table, by this name in `calibrate fit`. */
-export const FIT = "fit";
-
 /** Not those that the priors and thresholds were chosen on (docs/method.md#fit). */
 const SEED = 420_261_130;
 const QUIET_CALLS = 2000;

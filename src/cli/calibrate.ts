@@ -4,7 +4,8 @@ import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
-import { FIT, fitRunText, fitTable } from "./calibrate-fit";
+import { causesRunText, causesTable } from "./calibrate-causes";
+import { fitRunText, fitTable } from "./calibrate-fit";
 import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
@@ -58,8 +59,14 @@ const SCENARIOS: readonly Scenario[] = [
 ];
 const SEED = 20_261_125;
 const USUAL_CALLS = 400;
-/** First argument of a process that runs one scenario of the fit. */
-const FIT_RUN = "fit-run";
+/** Tables whose scenarios have numbers of calls of their own; each scenario runs in a process of its own. */
+const TABLES_OF_RUNS = {
+  fit: { table: fitTable, runText: fitRunText },
+  causes: { table: causesTable, runText: causesRunText },
+} as const;
+type TableOfRuns = keyof typeof TABLES_OF_RUNS;
+/** First argument of a process that runs one scenario of such a table. */
+const RUN = "run";
 const MAX_OUTPUT_BYTES = 16 * 1024 * 1024;
 const FIGURES = "test/figures";
 
@@ -69,13 +76,14 @@ await main(process.argv.slice(2));
  * `calibrate [CALLS] [PART OF A SCENARIO'S NAME, OR A TABLE OF PROMISES]`: prints the tables; keeps a table of promises, and
  * that of the scenarios if all of them ran, where it ran on 400 calls or more.
  *
- * Several scenarios run side by side, each in a process of its own. `calibrate fit` prints and keeps the table of the fit.
+ * Several scenarios run side by side, each in a process of its own. `calibrate fit` and `calibrate causes` print and keep
+ * tables of their own; that of the causes takes hours.
  */
 async function main(args: readonly string[]): Promise<void> {
-  const [first = "", text = ""] = args;
-  if (first === FIT) return await keepFit();
-  if (first === FIT_RUN) {
-    process.stdout.write(fitRunText(text));
+  const [first = "", second = "", text = ""] = args;
+  if (isTableOfRuns(first)) return await keepTableOfRuns(first);
+  if (first === RUN && isTableOfRuns(second)) {
+    process.stdout.write(TABLES_OF_RUNS[second].runText(text));
     return;
   }
   const { calls, part } = choicesOf(args);
@@ -101,14 +109,23 @@ async function main(args: readonly string[]): Promise<void> {
   });
   if (part !== "" || calls < USUAL_CALLS) return;
   write("calibration.txt", `${heading(calls)}\n${printed.slice(0, names.length).join("")}`);
-  await keepFit();
+  await keepTableOfRuns("fit");
 }
 
-/** Its scenarios have numbers of calls of their own. */
-async function keepFit(): Promise<void> {
-  const table = await fitTable((runs) => sideBySide(runs, (run) => apart([FIT_RUN, run])));
+async function keepTableOfRuns(name: TableOfRuns): Promise<void> {
+  const table = await TABLES_OF_RUNS[name].table((runs) =>
+    sideBySide(runs, async (run) => {
+      const found = await apart([RUN, name, run]);
+      process.stderr.write(`${run} ${found}\n`);
+      return found;
+    }),
+  );
   process.stdout.write(table);
-  write(`calibration-${FIT}.txt`, table);
+  write(`calibration-${name}.txt`, table);
+}
+
+function isTableOfRuns(name: string): name is TableOfRuns {
+  return Object.hasOwn(TABLES_OF_RUNS, name);
 }
 
 /** The number of calls may be left out. */

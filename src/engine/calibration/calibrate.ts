@@ -1,8 +1,7 @@
-import { causeCandidates, areTied, gaps, sameInput, screenOutliers, type GapsOutput } from "../gaps";
+import { gaps, screenOutliers, type GapsOutput } from "../gaps";
 import { adjustInput } from "../revision";
 import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
 import { surfacePosterior } from "../variance-components";
-import { rivalChance } from "./rival-chance";
 import { solveKnown, sdsOfSurface } from "./known-variances";
 import {
   gapsBetween,
@@ -13,11 +12,9 @@ import {
   type PlantedCall,
   type Trouble,
 } from "./planted-call";
+import { plantedSearch } from "./planted-search";
 import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
-
-/** Highest chance that a rival wins by luck for which a cause still counts as identifiable (docs/method.md#calibration). */
-const MAX_RIVAL_CHANCE = 0.05;
 
 export interface Calibration {
   readonly calls: number;
@@ -113,14 +110,10 @@ function tallyCauses({ planted, output, tally }: CalibrationRun): void {
   const { cause, call, truth } = planted;
   tally.add("cause named", output.causes.length > 0);
   if (cause === null) return;
-  const reported = output.cells.map(({ reports }) => reports > 0);
-  const candidates = causeCandidates(call.pattern, reported);
-  const [first] = output.causes;
-  const named = first && candidates.find(({ input }) => sameInput(input, first));
-  const hit = named !== undefined && areTied(named, cause.candidate, reported);
-  const solution = solveKnown(screenOutliers(call).call, planted, planted.patternSds);
+  const search = plantedSearch(planted, cause);
+  const hit = search.isFirst(output.causes[0]);
   tally.add("first, all calls", hit);
-  if (rivalChance(solution, cause, { candidates, reported }) < MAX_RIVAL_CHANCE) tally.add("first, findable", hit);
+  if (search.isTellable()) tally.add("first, findable", hit);
   const revised = output.causes.reduce(
     (pattern, named_) => adjustInput(pattern, named_, named_.estimate, "correction"),
     call.pattern,

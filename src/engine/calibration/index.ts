@@ -1,4 +1,5 @@
 export { calibrate, type Calibration } from "./calibrate";
+export { calibrateCauses, type CausesNamed } from "./calibrate-causes";
 export { calibrateEarlier, EARLIER_WAYS, type CellSums, type EarlierWay } from "./calibrate-earlier";
 export { calibrateGrowth, type GrowthScenario } from "./calibrate-growth";
 export { calibrateAsking, type AskedCells } from "./calibrate-asking";

@@ -1,5 +1,5 @@
 import type { CallDocument, PatternDocument } from "../pattern";
-import { causeCandidates, type Candidate } from "../gaps";
+import { causeCandidates, type Candidate, type CauseInput } from "../gaps";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "../revision";
 import { seededRandom, type SeededRandom } from "../seeded-random";
@@ -67,6 +67,7 @@ const LOG_SD = 0.5;
  *
  * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
+ * @param causeKind of the planted cause, where there is one; drawn where left out.
  * @param spreads those of the call; drawn where left out.
  * @param people who its testers are, in their order; people like all others where left out.
  * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
@@ -78,6 +79,7 @@ export function plantedCall(given: {
   readonly fault: Fault;
   readonly entryErrorShare: number;
   readonly trouble?: Trouble;
+  readonly causeKind?: CauseInput["kind"];
   readonly spreads?: PlantedSpreads;
   readonly people?: readonly Person[];
   readonly seed: number;
@@ -85,7 +87,8 @@ export function plantedCall(given: {
   const { pattern, design, fault, entryErrorShare, trouble = "none", seed } = given;
   const random = seededRandom(seed);
   const { patternSds, driftSd, readingSd } = given.spreads ?? drawSpreads(fault, random);
-  const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
+  const cause =
+    fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random, given.causeKind) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
   const count = pattern.measurements.length;
@@ -186,14 +189,18 @@ function drawPatternSds(fault: Fault, random: SeededRandom): PatternSds {
   }
 }
 
-/** A random kind of cause, then a random cause of that kind, with an error that shifts its most affected cell by 1½ tolerances. */
-function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause {
+/**
+ * A random cause of a kind, with an error that shifts its most affected cell by 1½ tolerances.
+ *
+ * @param givenKind of the cause; a random one of the pattern's where left out.
+ */
+function drawCause(pattern: PatternDocument, random: SeededRandom, givenKind?: CauseInput["kind"]): PlantedCause {
   const candidates = causeCandidates(
     pattern,
     pattern.sizes.flatMap(() => pattern.measurements.map(() => true)),
   );
   const kinds = [...new Set(candidates.map(({ input }) => input.kind))];
-  const kind = kinds[random.below(kinds.length)];
+  const kind = givenKind ?? kinds[random.below(kinds.length)];
   const ofKind = candidates.filter(({ input }) => input.kind === kind);
   const candidate = ofKind[random.below(ofKind.length)];
   if (candidate === undefined) throw new RangeError("the pattern has nothing that could be wrong");

@@ -28,6 +28,7 @@ export { countedReadings, type CountedReading } from "./counted-readings";
 export { predictTesters, type KnownPrediction } from "./predict-testers";
 export { areTied } from "./causes/are-tied";
 export { cellSensitivities } from "./causes/cell-sensitivities";
+export { evidenceAt } from "./causes/score-candidate";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export type { Carrier } from "./gaps-output";

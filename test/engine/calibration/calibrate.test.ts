@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { calibrate, calibrateEarlier, type EarlierWay, type Fault } from "@/engine/calibration";
+import { calibrate, calibrateCauses, calibrateEarlier, type EarlierWay, type Fault } from "@/engine/calibration";
+import { knittedPullover } from "@/engine/simulation";
 
 const SEED = 4_711;
 const CALLS = 6;
@@ -32,6 +33,26 @@ describe("a short calibration", { timeout: 300_000 }, () => {
     const { tally } = calibrate({ design: "3 a size", fault, entryErrorShare: 0, calls: CALLS, seed: SEED });
     if (fault === "nothing") expect(tally.share("cause named")).toBeLessThanOrEqual(1 / 3);
     else expect(tally.share("first, all calls")).toBeGreaterThanOrEqual(least);
+  });
+
+  it("names an offset first where it can be told, nearly as often as a search that is told the variances", () => {
+    const found = calibrateCauses({
+      patterns: [knittedPullover()],
+      ...{ design: "3 a size", fault: "cause", causeKind: "offset", tellable: CALLS, seed: SEED },
+    });
+    expect(found.tellable).toBe(CALLS);
+    expect(found.simulated).toBeGreaterThanOrEqual(CALLS);
+    expect(found.namedByTold).toBeGreaterThanOrEqual(CALLS - 1);
+    expect(found.named).toBeGreaterThanOrEqual(CALLS - 2);
+    expect(found.namedByTold - found.named).toBe(found.onlyTold - found.onlyModel);
+  });
+
+  it("ends where a kind can never be told", () => {
+    const found = calibrateCauses({
+      patterns: [knittedPullover()],
+      ...{ design: { each: 1 }, fault: "cause and small errors", causeKind: "stretch", tellable: 1, seed: SEED },
+    });
+    expect(found).toMatchObject({ tellable: 0, simulated: 10 });
   });
 
   it("knows a designer's fifth call better from four earlier ones, and best where it is told the spreads", () => {

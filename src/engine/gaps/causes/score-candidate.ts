@@ -2,6 +2,16 @@ import { at, solveLower } from "../../linear-algebra";
 import { addRow, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 
+/** Evidence for a candidate at fixed standard deviations (docs/method.md#causes). */
+export function evidenceAt(solution: SurfaceSolution, candidate: Candidate): number {
+  return scoreCandidate(solution, candidate) - luckOfMany(candidate);
+}
+
+/** With many candidates of a kind, one can win by chance (docs/method.md#causes). */
+export function luckOfMany({ candidatesOfKind }: Candidate): number {
+  return Math.log(candidatesOfKind) / 2;
+}
+
 /**
  * Gain in log marginal likelihood from adding a candidate at fixed standard deviations: a rank-one update.
  *

@@ -10,7 +10,7 @@ import {
   type SurfaceSolution,
 } from "../../variance-components";
 import type { Candidate } from "./candidate";
-import { scoreCandidate } from "./score-candidate";
+import { evidenceAt, luckOfMany } from "./score-candidate";
 import { areTied } from "./are-tied";
 
 /** The input of a search for causes. */
@@ -63,7 +63,7 @@ export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
     .filter((candidate) => !base.causes.some((cause) => areTied(cause, candidate, task.reported)))
     .map((candidate) => ({
       candidate,
-      evidence: Math.max(...solutions.map((solution) => scoreCandidate(solution, candidate))) - penalty(candidate),
+      evidence: Math.max(...solutions.map((solution) => evidenceAt(solution, candidate))),
     }))
     .toSorted(byEvidence);
   return tieGroups(task, scored)
@@ -89,11 +89,6 @@ function withoutMistakes(
 
 function byEvidence(left: ScoredCandidate, right: ScoredCandidate): number {
   return right.evidence - left.evidence;
-}
-
-/** With many candidates of a kind, one can win by chance (docs/method.md#causes). */
-function penalty({ candidatesOfKind }: Candidate): number {
-  return Math.log(candidatesOfKind) / 2;
 }
 
 function tieGroups(
@@ -123,7 +118,7 @@ function refit(
     shares: base.fit.shares,
     fittedSds: task.refittedSds,
   });
-  const evidence = fit.objective - base.fit.objective - penalty(first.candidate);
+  const evidence = fit.objective - base.fit.objective - luckOfMany(first.candidate);
   const tied = others.map((other) => ({ ...other, evidence: evidence + other.evidence - first.evidence }));
   return { causes, fit, candidate: first.candidate, evidence, tied };
 }
