@@ -1,4 +1,4 @@
-import type { ActionAnswer, ActionRow } from "./access-action-row";
+import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
 import { WRONG } from "./access-forms";
 import { everyone, signedIn } from "./access-world";
 
@@ -67,6 +67,11 @@ export const ACCOUNT_ACTIONS: Readonly<Record<string, ActionRow>> = {
   "accounts/email-links/email-link-actions.ts changeAddressByLink": {
     sends: ({ emailLink }) => ({ form: { link: emailLink } }),
     answers: everyone<ActionAnswer>("done"),
+  },
+  // This is not its name.
+  "testing/pattern-deletion/pattern-deletion-actions.ts deleteForGood": {
+    sends: ({ patternId }) => ({ form: { patternId, name: "another" } }),
+    answers: { ...EDITS, editor: "not-allowed" },
   },
   "testing/account-data/deletion-actions.ts deleteByLink": {
     sends: ({ emailLink }) => ({ form: { link: emailLink } }),

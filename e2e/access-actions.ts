@@ -131,6 +131,13 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId, invitationId }) => ({ form: { patternId, invitationId } }),
     answers: OWNS,
   },
+  // One of its tests is open.
+  "patterns/owner/owner-actions.ts archive": { sends: ({ patternId }) => ({ form: { patternId } }), answers: OWNS },
+  "patterns/owner/owner-actions.ts bringBack": { sends: ({ patternId }) => ({ form: { patternId } }), answers: OWNS },
+  "patterns/owner/owner-actions.ts duplicate": {
+    sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID() } }),
+    answers: { ...OWNS, owner: "/patterns/[id]" },
+  },
   "patterns/people/people-actions.ts changeHelper": {
     sends: ({ patternId, people }) => ({
       form: { patternId, accountId: people.viewer?.accountId ?? "", role: "viewer" },

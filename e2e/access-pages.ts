@@ -47,7 +47,12 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: { ...SEES, visitor: "nothing" },
   },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/patterns/archived": { path: () => "/patterns/archived", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
+  "/patterns/[patternId]/delete": {
+    path: ({ patternId }) => `/patterns/${patternId}/delete`,
+    answers: { ...everyone<PageAnswer>("nothing"), visitor: "/sign-in", owner: "shown" },
+  },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
   "/patterns/[patternId]/export": { path: ({ patternId }) => `/patterns/${patternId}/export`, answers: SEES },
   // For whoever asked for it alone.

@@ -19,13 +19,14 @@ interface NewCall {
  * A new open call of a pattern with its tester spots by size; or the one that the same request has made already.
  *
  * @param connection a transaction that it is part of.
- * @throws {AppError} "not-found" where the key is another pattern's.
+ * @throws {AppError} "not-found" where the key is another pattern's; "not-allowed" where the pattern is archived.
  */
 export async function createCall(
   access: PatternAccess,
   { title, places, idempotencyKey }: NewCall,
   connection: Connection,
 ): Promise<{ callId: string; isNew: boolean }> {
+  await refuseArchived(connection, patternScope(access));
   const callId = randomUUID();
   // A repeated request waits here until the first is finished, and then inserts nothing.
   const made = { createMany: { data: [{ id: callId, title, idempotencyKey }], skipDuplicates: true } };
@@ -41,6 +42,13 @@ export async function createCall(
   if (call.id !== callId) return { callId: call.id, isNew: false };
   await connection.place.createMany({ data: placeRows(callId, places) });
   return { callId, isNew: true };
+}
+
+/** No test is open of an archived pattern. @throws {AppError} "not-allowed" where one of these patterns is archived. */
+export async function refuseArchived(connection: Connection, where: Prisma.PatternWhereInput): Promise<void> {
+  const archived = await connection.pattern.count({ where: { ...where, archivedAt: { not: null } } });
+  if (archived > 0)
+    throw new AppError("not-allowed", "This pattern is archived. Bring it back on its page, then start a test.");
 }
 
 /** A call's places as rows. */

@@ -92,10 +92,10 @@ function toCall(call: { readonly id: string; readonly title: string; readonly _c
   return { callId: call.id, title: call.title, testers: call._count.testers };
 }
 
-/** The viewer's patterns, the last changed first. */
+/** The viewer's patterns that are not archived, the last changed first. */
 export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
   const rows = await database().pattern.findMany({
-    where: { memberships: { some: { accountId: viewer.accountId } } },
+    where: { archivedAt: null, memberships: { some: { accountId: viewer.accountId } } },
     select: {
       id: true,
       isDemo: true,
@@ -205,10 +205,17 @@ export async function listRevisions(access: PatternAccess): Promise<Revision[]> 
   return rows.map(toRevision);
 }
 
-/** True where the pattern is made up for the demo. */
-export async function isDemoPattern(access: PatternAccess): Promise<boolean> {
-  const row = await database().pattern.findUnique({ where: patternScope(access), select: { isDemo: true } });
-  return row?.isDemo ?? false;
+export interface PatternMarks {
+  /** Made up for the demo. */
+  readonly isDemo: boolean;
+  readonly archivedAt: Date | null;
+}
+
+export async function patternMarks(access: PatternAccess): Promise<PatternMarks> {
+  const select = { isDemo: true, archivedAt: true } as const;
+  const row = await database().pattern.findUnique({ where: patternScope(access), select });
+  if (row === null) throw new AppError("not-found");
+  return row;
 }
 
 /** Edits that are not a revision yet; null where there never were any. */

@@ -8,25 +8,26 @@ import { requireViewer, type Viewer } from "@/server/viewer";
 import { patternAccess, reaches } from "./access";
 import {
   draftOf,
-  isDemoPattern,
   conflictingDraftOf,
   latestRevision,
   listCalls,
   listPatterns,
   listRevisions,
+  patternMarks,
   revisionByNumber,
   type Draft,
+  type PatternMarks,
   type PatternSummary,
   type Revision,
 } from "./data";
 import { publishedVersions, type PublishedVersion } from "./published-data";
 
 /** What every page of a pattern shows. */
-export interface PatternPage {
+export interface PatternPage extends PatternMarks {
   readonly viewer: Viewer;
   readonly patternId: string;
   readonly mayEdit: boolean;
-  readonly isDemo: boolean;
+  readonly isOwner: boolean;
   readonly revision: Revision;
 }
 
@@ -40,8 +41,9 @@ export const loadPattern = cache((patternId: string): Promise<PatternPage> => fo
 async function patternPage(patternId: string): Promise<PatternPage> {
   const viewer = await requireViewer();
   const access = await patternAccess(viewer, patternId, "viewer");
-  const [revision, isDemo] = await Promise.all([latestRevision(access), isDemoPattern(access)]);
-  return { viewer, patternId, mayEdit: reaches(access.role, "editor"), isDemo, revision };
+  const [revision, marks] = await Promise.all([latestRevision(access), patternMarks(access)]);
+  const { role } = access;
+  return { viewer, patternId, mayEdit: reaches(role, "editor"), isOwner: reaches(role, "owner"), ...marks, revision };
 }
 
 export async function loadOverview(

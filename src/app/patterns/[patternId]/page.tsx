@@ -5,6 +5,8 @@ import { patternAccess } from "@/features/patterns/access";
 import { NewCall } from "@/features/recruiting/listing/set-up/new-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
+import { ArchivedNotice } from "@/features/patterns/owner/archived-notice";
+import { OwnerControls } from "@/features/patterns/owner/owner-controls";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
@@ -21,7 +23,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function PatternPage({ params }: Props) {
   const page = await loadOverview((await params).patternId);
-  const { patternId, viewer, mayEdit, revision, calls, archivedCalls, draft } = page;
+  const { patternId, viewer, mayEdit, isOwner, archivedAt, revision, calls, archivedCalls, draft } = page;
   const standings = await patternStandings(await patternAccess(viewer, patternId, "viewer"));
   const formKey = randomUUID();
   const home = `/patterns/${patternId}`;
@@ -43,6 +45,7 @@ export default async function PatternPage({ params }: Props) {
         </>
       }
     >
+      <ArchivedNotice page={page} />
       {hasDraft ? (
         <Notice title="There are unsaved edits">
           <p>This page shows revision {revision.number}, without them. Continue under “Edit”.</p>
@@ -50,12 +53,18 @@ export default async function PatternPage({ params }: Props) {
       ) : null}
       <PatternLead
         {...{ page, standings, archivedCalls }}
-        newTest={<NewCall {...{ patternId, formKey }} look="main" />}
+        newTest={archivedAt === null ? <NewCall {...{ patternId, formKey }} look="main" /> : null}
       />
       {calls.length === 0 ? null : (
-        <CallList {...{ patternId, mayEdit, calls }} open={<NewCall {...{ patternId, formKey }} />} />
+        <CallList
+          {...{ patternId, mayEdit, calls }}
+          open={archivedAt === null ? <NewCall {...{ patternId, formKey }} /> : null}
+        />
       )}
       <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
+      {isOwner ? (
+        <OwnerControls page={page} formKey={randomUUID()} hasOpenTest={standings.some(({ isOpen }) => isOpen)} />
+      ) : null}
     </PatternFrame>
   );
 }

@@ -8,7 +8,7 @@ import type { Viewer } from "@/server/viewer";
 import { unsafeTestersToForget } from "../forget/access";
 import { forgetTesterIn } from "../forget/forget-in-mutations";
 import { ownedBy, runningTests } from "./deletion-data";
-import { runningWords } from "./deletion-copy";
+import { accountStays } from "./deletion-copy";
 
 /**
  * Deletes the account of whoever is signed in, with all that is theirs.
@@ -36,8 +36,8 @@ export async function deleteAccountWithLink(access: EmailLinkAccess): Promise<bo
 
 async function deleteIn(transaction: Connection, accountId: string): Promise<void> {
   await transaction.$queryRaw`SELECT 1 FROM account WHERE id = ${accountId}::uuid FOR UPDATE`;
-  const running = await runningTests(transaction, accountId);
-  if (running.length > 0) throw new AppError("not-allowed", runningWords(running));
+  const running = await runningTests(transaction, ownedBy(accountId));
+  if (running.length > 0) throw new AppError("not-allowed", accountStays(running));
   await transaction.pattern.deleteMany({ where: ownedBy(accountId) });
   const accepted = { accountId, acceptedAt: { not: null } };
   for (const whose of await unsafeTestersToForget(transaction, accepted)) await forgetTesterIn(transaction, whose);

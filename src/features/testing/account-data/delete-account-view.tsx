@@ -1,9 +1,9 @@
-import Link from "next/link";
 import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
-import { runningWords } from "./deletion-copy";
+import { accountStays, counted, goesWithPattern } from "./deletion-copy";
 import type { AccountDeletion } from "./deletion-data";
+import { RunningLinks } from "./running-links";
 
 interface DeleteAccountViewProps {
   readonly deletion: AccountDeletion;
@@ -36,16 +36,8 @@ export function DeleteAccountView({ deletion, children }: DeleteAccountViewProps
       <Section title="Delete for good">
         {running.length > 0 ? (
           <Notice title="Your account cannot be deleted yet">
-            <p>{runningWords(running)}</p>
-            <ul className="mt-2">
-              {running.map(({ callId, title }) => (
-                <li key={callId}>
-                  <Link href={`/calls/${callId}/progress`} className="text-link">
-                    <bdi>{title}</bdi>
-                  </Link>
-                </li>
-              ))}
-            </ul>
+            <p>{accountStays(running)}</p>
+            <RunningLinks running={running} />
           </Notice>
         ) : (
           <>
@@ -62,12 +54,10 @@ function Goes({ deletion: { patterns, tests, applications, helps } }: { readonly
   return (
     <ul className="max-w-3xl list-disc space-y-1.5 pl-5 wrap-anywhere">
       <li>Your name, your e-mail address and your password.</li>
-      {patterns.map(({ patternId, name, tests: own, testers, helpers }) => (
-        <li key={patternId}>
-          Your pattern <bdi className="font-semibold">{name}</bdi> with every revision
-          {own === 0 ? "" : `, ${counted(own, "test", "tests")}`}
-          {testers === 0 ? "" : `, and the reports, photos and pages of ${counted(testers, "tester", "testers")}`}.
-          {helpers === 0 ? "" : ` ${helpers === 1 ? "Its helper loses" : `Its ${helpers} helpers lose`} it too.`}
+      {patterns.map((pattern) => (
+        <li key={pattern.patternId}>
+          Your pattern <bdi className="font-semibold">{pattern.name}</bdi>
+          {goesWithPattern(pattern)}
         </li>
       ))}
       {tests === 0 ? null : (
@@ -80,8 +70,4 @@ function Goes({ deletion: { patterns, tests, applications, helps } }: { readonly
       {helps === 0 ? null : <li>Your part in {counted(helps, "pattern", "patterns")} of others.</li>}
     </ul>
   );
-}
-
-function counted(many: number, one: string, several: string): string {
-  return many === 1 ? `1 ${one}` : `${many} ${several}`;
 }

@@ -20,7 +20,7 @@ export interface AccountDeletion {
   readonly running: readonly RunningTest[];
 }
 
-interface OwnPattern {
+export interface OwnPattern {
   readonly patternId: string;
   readonly name: string;
   readonly tests: number;
@@ -37,11 +37,11 @@ export interface RunningTest {
 
 export async function accountDeletion(accountId: string): Promise<AccountDeletion> {
   const [patterns, tests, applications, helps, running] = await Promise.all([
-    ownPatterns(accountId),
+    patternsToDelete(ownedBy(accountId)),
     database().tester.count({ where: { accountId, acceptedAt: { not: null } } }),
     database().application.count({ where: { accountId } }),
     database().membership.count({ where: { accountId, role: { not: "owner" } } }),
-    runningTests(database(), accountId),
+    runningTests(database(), ownedBy(accountId)),
   ]);
   return { patterns, tests, applications, helps, running };
 }
@@ -51,9 +51,10 @@ export function ownedBy(accountId: string): Prisma.PatternWhereInput {
   return { memberships: { some: { accountId, role: "owner" } } };
 }
 
-async function ownPatterns(accountId: string): Promise<OwnPattern[]> {
+/** What goes with some patterns, the oldest first. */
+export async function patternsToDelete(where: Prisma.PatternWhereInput): Promise<OwnPattern[]> {
   const rows = await database().pattern.findMany({
-    where: ownedBy(accountId),
+    where,
     orderBy: { createdAt: "asc" },
     select: {
       id: true,
@@ -71,10 +72,10 @@ async function ownPatterns(accountId: string): Promise<OwnPattern[]> {
   }));
 }
 
-/** Running tests of an account's patterns with testers who are at work and have not sent all of their report. */
-export async function runningTests(connection: Connection, accountId: string): Promise<RunningTest[]> {
+/** Running tests of some patterns with testers who are at work and have not sent all of their report. */
+export async function runningTests(connection: Connection, pattern: Prisma.PatternWhereInput): Promise<RunningTest[]> {
   const calls = await connection.call.findMany({
-    where: { status: "open", pattern: ownedBy(accountId), testers: { some: AT_WORK } },
+    where: { status: "open", pattern, testers: { some: AT_WORK } },
     orderBy: { createdAt: "asc" },
     select: {
       ...{ id: true, title: true, pieces: true },

@@ -1,7 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { lockOpenCall } from "@/features/calls/mutations";
+import { lockOpenCall, refuseArchived } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
@@ -155,8 +155,9 @@ export async function closeCall(access: CallAccess): Promise<void> {
   if (count === 0) throw new AppError("changed-meanwhile", "This test is already closed.");
 }
 
-/** Opens a closed call again, unless it is archived. */
+/** Opens a closed call again, unless it or its pattern is archived. */
 export async function reopenCall(access: CallAccess): Promise<void> {
+  await refuseArchived(database(), { calls: { some: callEditScope(access) } });
   const { count } = await database().call.updateMany({
     where: { ...callEditScope(access), status: "closed", archivedAt: null },
     data: { status: "open", closedAt: null },
