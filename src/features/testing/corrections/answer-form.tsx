@@ -1,7 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
-import { CORRECTION_ANSWERS, fieldOf, type CorrectionAnswer } from "@/engine/reporting";
+import type { CorrectionAnswer } from "@/engine/reporting";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { TextInput } from "@/ui/field";
@@ -29,7 +29,7 @@ export function AnswerForm({ testerId, correctionId, answer, about }: AnswerForm
         aria-label={`Where are you with the correction “${about}”?`}
         className="choice-links grid gap-1.5 sm:grid-cols-2"
       >
-        {CORRECTION_ANSWERS.map((value) => (
+        {Object.entries(ANSWER_BUTTONS).map(([value, label]) => (
           <button
             key={value}
             type="submit"
@@ -38,7 +38,7 @@ export function AnswerForm({ testerId, correctionId, answer, about }: AnswerForm
             aria-pressed={value === answer}
             disabled={isSending}
           >
-            {ANSWER_BUTTONS[value]}
+            {label}
           </button>
         ))}
       </div>
@@ -50,6 +50,8 @@ export function AnswerForm({ testerId, correctionId, answer, about }: AnswerForm
 /** A count of which a tester keeps the old number. */
 export interface KeptCount {
   readonly id: string;
+  /** Name of its field in the report. */
+  readonly field: string;
   readonly label: string;
   readonly direction: "stitches" | "rows";
   /** The number that is proposed, or that they confirmed. */
@@ -73,7 +75,7 @@ export function ConfirmWorkedForm({ testerId, correctionId, counts }: ConfirmWor
       <p className="mb-2">
         Confirm what you worked, so that your measurements are compared with the garment you really make.
       </p>
-      {counts.map(({ id, label, direction, number }) => (
+      {counts.map(({ id, field, label, direction, number }) => (
         <div key={id} className="mb-2 flex flex-wrap items-center gap-x-3 gap-y-1">
           <label htmlFor={idOf(id)} className="font-semibold wrap-anywhere">
             {label}
@@ -81,7 +83,7 @@ export function ConfirmWorkedForm({ testerId, correctionId, counts }: ConfirmWor
           <span className="flex items-center gap-2">
             <TextInput
               id={idOf(id)}
-              name={fieldOf.worked(id)}
+              name={field}
               defaultValue={number}
               inputMode="numeric"
               maxLength={9}

@@ -1,3 +1,4 @@
+import { fieldOf } from "@/engine/reporting";
 import type { LoadedTester } from "../home/loaders";
 import { ANSWER_BUTTONS } from "./answer-copy";
 import { AnswerForm, ConfirmWorkedForm, type KeptCount } from "./answer-form";
@@ -57,7 +58,10 @@ function keptCounts({ before, worked }: TesterCorrection, { tester }: OwnAnswerP
   return Object.entries(before).map(([id, was]) => {
     const count = tester.revision.document.counts.find((one) => one.id === id);
     const number = worked?.[id] ?? was;
-    return { id, number, label: count?.label ?? id, direction: count?.direction ?? "stitches" };
+    return {
+      ...{ id, number, field: fieldOf.worked(id), label: count?.label ?? id },
+      direction: count?.direction ?? "stitches",
+    };
   });
 }
 

@@ -2,7 +2,8 @@ import "server-only";
 import { z } from "zod";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { reminderChoiceSchema, type ReminderChoice } from "../reminders/reminder-choice-schema";
+import { reminderChoiceSchema } from "../reminders/reminder-choice-schema";
+import type { ReminderChoice } from "../reminders/reminder-choice";
 import { testerScope, type TesterAccess } from "./access";
 
 /** What is stored about a tester besides the numbers of the report. */

@@ -1,5 +1,5 @@
 import type { Prisma } from "@/generated/prisma/client";
-import type { PhotoView } from "./photo-schema";
+import type { PhotoView } from "./photo-values";
 
 /** A photo as whoever sent it sees it. */
 export interface OwnPhoto {

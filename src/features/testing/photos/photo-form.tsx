@@ -5,14 +5,8 @@ import { Button } from "@/ui/button";
 import { Field, TextInput } from "@/ui/field";
 import { ChosenPhotos, type ChosenPhoto } from "./chosen-photos";
 import { PROBLEM_SENTENCES, VIEW_LABELS } from "./photo-copy";
-import {
-  MAX_PHOTO_BYTES,
-  MAX_PHOTO_NOTE_LENGTH,
-  MAX_PHOTOS,
-  type PhotoOwnerId,
-  type PhotoProblem,
-  type PhotoView,
-} from "./photo-schema";
+import type { PhotoOwnerId } from "./photo-schema";
+import { MAX_PHOTO_BYTES, MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, type PhotoProblem, type PhotoView } from "./photo-values";
 import type { PhotoToSend } from "./send-photo";
 import { SendingPhotos } from "./sending-photos";
 import { usePhotoQueue, type QueuedPhoto } from "./use-photo-queue";

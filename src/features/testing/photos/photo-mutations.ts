@@ -8,7 +8,8 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "../home/access";
 import { isWornByChild } from "./photo-data";
 import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
-import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type SentPhoto } from "./photo-schema";
+import type { SentPhoto } from "./photo-schema";
+import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse } from "./photo-values";
 import { withdrawUses } from "./withdraw-mutations";
 
 /**

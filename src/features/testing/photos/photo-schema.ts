@@ -1,27 +1,6 @@
 import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
-
-export const PHOTO_VIEWS = ["swatch", "front", "back", "side", "problem"] as const;
-
-export type PhotoView = (typeof PHOTO_VIEWS)[number];
-
-/** What photos of a designer's sample show. */
-export const SAMPLE_VIEWS: readonly PhotoView[] = ["front", "back", "side", "swatch"];
-
-/** What a tester may allow besides that the designer sees their photos. */
-export const PHOTO_USES = ["pattern_page", "social_media"] as const;
-
-export type PhotoUse = (typeof PHOTO_USES)[number];
-
-/** The longer side of each stored size, px. */
-export const PHOTO_SIZES = [320, 960, 1920] as const;
-
-export type PhotoSize = (typeof PHOTO_SIZES)[number];
-
-export const MAX_PHOTO_BYTES = 20_000_000;
-export const MAX_PHOTO_PIXELS = 60_000_000;
-export const MAX_PHOTOS = 24;
-export const MAX_PHOTO_NOTE_LENGTH = 300;
+import { MAX_PHOTO_NOTE_LENGTH, PHOTO_PROBLEMS, PHOTO_SIZES, PHOTO_VIEWS } from "./photo-values";
 
 /** Whose photo it is: a tester's, or of the sample of a pattern. */
 export const photoOwnerIdSchema = z.union([z.object({ testerId: z.uuid() }), z.object({ patternId: z.uuid() })]);
@@ -61,11 +40,6 @@ export const photoSheetQuerySchema = z.object({
 });
 
 export type PhotoSheetQuery = z.infer<typeof photoSheetQuerySchema>;
-
-/** Why a photo is not taken. */
-export const PHOTO_PROBLEMS = ["empty", "many", "large", "closed", "none"] as const;
-
-export type PhotoProblem = (typeof PHOTO_PROBLEMS)[number];
 
 /** The query of a page on which photos are sent. */
 export const ownPhotosQuerySchema = z.object({ problem: z.enum(PHOTO_PROBLEMS).optional().catch(undefined) });

@@ -9,7 +9,8 @@ import { Section } from "@/ui/section";
 import { setShown } from "./photo-actions";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
 import { PhotoImage } from "./photo-image";
-import { PHOTO_VIEWS, type PhotoSheetQuery, type PhotoView } from "./photo-schema";
+import type { PhotoSheetQuery } from "./photo-schema";
+import { PHOTO_VIEWS, type PhotoView } from "./photo-values";
 import type { SheetPhoto } from "./photo-sheet-data";
 import { sheetHref, sheetPage } from "./sheet-page";
 

@@ -1,6 +1,6 @@
 import sharp, { type OutputInfo } from "sharp";
 import { PROBLEM_SENTENCES } from "./photo-copy";
-import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-schema";
+import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-values";
 
 /** A stored file of a photo. */
 interface Picture {

@@ -1,5 +1,6 @@
 import { PROBLEM_SENTENCES } from "./photo-copy";
-import { PHOTO_PROBLEMS, type PhotoOwnerId, type PhotoView } from "./photo-schema";
+import type { PhotoOwnerId } from "./photo-schema";
+import { PHOTO_PROBLEMS, type PhotoView } from "./photo-values";
 
 export interface PhotoToSend {
   /** Stays the same however often it is sent. */

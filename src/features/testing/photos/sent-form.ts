@@ -4,15 +4,8 @@ import type { ReadableStream } from "node:stream/web";
 import busboy from "busboy";
 import { z } from "zod";
 import { idempotencyKey } from "@/server/idempotency-key";
-import {
-  MAX_PHOTO_NOTE_LENGTH,
-  MAX_PHOTOS,
-  photoOwnerIdSchema,
-  PHOTO_VIEWS,
-  sentPhotoSchema,
-  type PhotoOwnerId,
-  type SentPhoto,
-} from "./photo-schema";
+import { photoOwnerIdSchema, sentPhotoSchema, type PhotoOwnerId, type SentPhoto } from "./photo-schema";
+import { MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, PHOTO_VIEWS } from "./photo-values";
 
 const formSchema = z.intersection(
   photoOwnerIdSchema,

@@ -1,7 +1,8 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { callPageHref } from "@/features/calls/call-pages";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
-import { PHOTO_VIEWS, type PhotoSheetQuery } from "./photo-schema";
+import type { PhotoSheetQuery } from "./photo-schema";
+import { PHOTO_VIEWS } from "./photo-values";
 import type { SheetPhoto } from "./photo-sheet-data";
 
 const PHOTOS_A_PAGE = 36;

@@ -5,7 +5,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { testerScope, type TesterAccess } from "../home/access";
-import { lessOften, type ReminderChoice } from "./reminder-choice-schema";
+import { lessOften, type ReminderChoice } from "./reminder-choice";
 
 export interface ReminderChoiceRead {
   readonly choice: ReminderChoice;

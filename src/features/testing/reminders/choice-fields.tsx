@@ -5,7 +5,7 @@ import { describedBy, Field, FieldErrors } from "@/ui/field";
 import { useBrowserZone } from "@/ui/use-browser-zone";
 import { ZoneInput } from "@/ui/zone-input";
 import { CHOICE_LABELS } from "./reminder-choice-copy";
-import { REMINDER_CHOICES } from "./reminder-choice-schema";
+import { REMINDER_CHOICES } from "./reminder-choice";
 
 /** What the form library says of a field. */
 interface FormField {

@@ -8,7 +8,7 @@ import { useActionForm } from "@/ui/use-action-form";
 import { saveLinkedReminders, saveLinkedSummary, saveMailChoices, saveOwnReminders } from "./choice-actions";
 import type { MailChoices } from "./choice-data";
 import { OwnZoneField, ReminderChoiceField, SummaryField } from "./choice-fields";
-import type { ReminderChoice } from "./reminder-choice-schema";
+import type { ReminderChoice } from "./reminder-choice";
 
 interface OwnRemindersFormProps {
   readonly testerId: string;

@@ -6,7 +6,7 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { testerScope, type TesterAccess } from "../home/access";
 import type { MailChoices } from "./choice-data";
-import type { ReminderChoice } from "./reminder-choice-schema";
+import type { ReminderChoice } from "./reminder-choice";
 
 interface OwnReminders {
   readonly choice: ReminderChoice;

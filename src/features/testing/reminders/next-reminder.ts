@@ -1,6 +1,6 @@
 import { DateTime } from "luxon";
 import { isStillUseful, morningOf } from "@/features/mail/morning-computed";
-import type { ReminderChoice } from "./reminder-choice-schema";
+import type { ReminderChoice } from "./reminder-choice";
 
 /** Each is about a date. */
 export const DATED_KINDS = [

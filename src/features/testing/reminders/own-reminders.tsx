@@ -3,7 +3,7 @@ import { zoneWords } from "@/ui/moment-copy";
 import { Section } from "@/ui/section";
 import type { LoadedTester } from "../home/loaders";
 import { CHOICE_WORDS } from "./reminder-choice-copy";
-import type { ReminderChoice } from "./reminder-choice-schema";
+import type { ReminderChoice } from "./reminder-choice";
 
 interface OwnRemindersProps {
   readonly tester: LoadedTester["tester"];

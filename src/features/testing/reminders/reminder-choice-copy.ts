@@ -1,4 +1,4 @@
-import type { ReminderChoice } from "./reminder-choice-schema";
+import type { ReminderChoice } from "./reminder-choice";
 
 export const CHOICE_LABELS: Readonly<Record<ReminderChoice, string>> = {
   all: "When something is due: at most one a week, and two in the last week before your report",

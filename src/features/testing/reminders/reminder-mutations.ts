@@ -10,7 +10,7 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { writeChangeable } from "../messages/changeable-mail-mutations";
 import { callTime, listingDays, testerTime } from "../home/call-time";
 import { DATED_KINDS, nextReminder, REMINDER_KINDS, type RemindedTester, type Reminder } from "./next-reminder";
-import { lessOften } from "./reminder-choice-schema";
+import { lessOften } from "./reminder-choice";
 import { reminderContent } from "./reminder-copy";
 import { concernsSize } from "../corrections/correction-data";
 

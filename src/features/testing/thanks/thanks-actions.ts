@@ -6,7 +6,8 @@ import { parseForm, textOf } from "@/server/read-form";
 import { forTester } from "../home/for-tester";
 import { chosenTestersAction } from "../progress/chosen-testers-action";
 import { noteRewards, storeCreditName } from "./thanks-mutations";
-import { MAX_CREDIT_NAME_LENGTH, MAX_PAYMENT_LENGTH, oneLine, REWARD_STEPS } from "./thanks-schema";
+import { oneLine } from "./thanks-schema";
+import { MAX_CREDIT_NAME_LENGTH, MAX_PAYMENT_LENGTH, REWARD_STEPS } from "./thanks-values";
 
 const creditSchema = z.object({
   testerId: z.string(),

@@ -7,7 +7,7 @@ import type { TesterNews } from "../../news/news-loaders";
 import { OwnCorrections } from "../../news/own-corrections";
 import { RevisionNews } from "../../news/revision-news";
 import { OwnReminders } from "../../reminders/own-reminders";
-import type { ReminderChoice } from "../../reminders/reminder-choice-schema";
+import type { ReminderChoice } from "../../reminders/reminder-choice";
 import { nextThing } from "../next-thing";
 import type { LoadedTester } from "../loaders";
 import { DateList } from "./date-list";
