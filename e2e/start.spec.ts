@@ -27,6 +27,11 @@ test("the demo starts with nothing but its build, signs in by one button, and st
   const again = runServer({ settings: { ...settings, PORT: String(await freePort()) } });
   await expect(again).rejects.toThrow("Sizewright is already running with the data in");
 
+  await page.goto(`${server.address}/sign-in`);
+  await page.getByRole("button", { name: "See it as a tester" }).click();
+  await expect(page.getByText("Size M", { exact: false }).first()).toBeVisible();
+  await expect(page).toHaveURL(/\/testing\//);
+
   await page.goto(`${server.address}/sign-in?next=%2Faccount`);
   await page.getByRole("button", { name: "Sign in to the demo" }).click();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();

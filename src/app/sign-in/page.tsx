@@ -3,6 +3,8 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
+import { SeeAsTester } from "@/features/testing/demo/see-as-tester";
+import { shownTesterLink } from "@/features/testing/demo/shown-tester-data";
 import { ForgetPages } from "@/features/testing/reading/forget-pages";
 import { isMailOn } from "@/features/mail/mail-status";
 import { environment } from "@/server/environment";
@@ -25,7 +27,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
   return (
     <Page title="Sign in" width="narrow">
       <ForgetPages />
-      {environment().SIZEWRIGHT_DEMO === "on" ? <DemoSignIn next={next} /> : null}
+      {environment().SIZEWRIGHT_DEMO === "on" ? <Demo next={next} /> : null}
       {fresh === undefined ? null : (
         <Notice tone="plain" title="Sign in with your password">
           If there is already an account for {fresh}, sign in with its password.
@@ -55,5 +57,16 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
         </Link>
       </p>
     </Page>
+  );
+}
+
+/** The two ways into the invented demo: as its designer, and as one of its testers. */
+async function Demo({ next }: { readonly next: string }) {
+  const link = await shownTesterLink();
+  return (
+    <>
+      <DemoSignIn next={next} />
+      {link === null ? null : <SeeAsTester link={link} />}
+    </>
   );
 }

@@ -18,8 +18,8 @@ export function DemoSignIn({ next }: { readonly next: string }) {
       <form {...formProps}>
         <h2 className="mb-2">Explore the demo</h2>
         <p className="mb-4 text-soft">
-          {name} has a pattern in nine sizes and a test with reports, all invented. To sign in yourself: {email},
-          password {password}.
+          {name} has a pattern in nine sizes, a test that is reported and one that is under way, all invented. To sign
+          in yourself: {email}, password {password}.
         </p>
         <FormErrors errors={formErrors} />
         <input type="hidden" name="email" value={email} />
