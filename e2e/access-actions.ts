@@ -118,6 +118,19 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: EDITS,
   },
+  // Nothing waits for it, which its domain says to those who may.
+  "patterns/follow-up/follow-up-actions.ts signOff": {
+    sends: ({ patternId }) => ({ form: { patternId, sizes: "small", checkedBy: "Ada Marsh" } }),
+    answers: EDITS,
+  },
+  "patterns/follow-up/follow-up-actions.ts withdrawSigned": {
+    sends: ({ patternId }) => ({ form: { patternId, sizes: "small", revisionNumber: "1" } }),
+    answers: EDITS,
+  },
+  "patterns/follow-up/follow-up-actions.ts tickOff": {
+    sends: ({ patternId }) => ({ form: { patternId, fixId: randomUUID() } }),
+    answers: EDITS,
+  },
   // Good for one person: another designer takes it, and the others have a part already.
   "patterns/people/invitation-actions.ts accept": {
     sends: ({ token }) => ({ form: { token } }),

@@ -165,6 +165,12 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: { ...EDITS, editor: "not-found", owner: "not-found" },
   },
+  "testing/asked/asked-actions.ts askToMeasure": {
+    sends: ({ callId, ownTesterId: testerId }) => ({
+      form: { callId, testerId, measurement: "bust", what: "measure-again", formKey: randomUUID() },
+    }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
   "testing/asked/asked-actions.ts seeAnswer": {
     sends: ({ callId, answeredNumberQuestionId: questionId }) => ({ form: { callId, questionId } }),
     answers: EDITS,

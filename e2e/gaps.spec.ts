@@ -1,9 +1,11 @@
 import { randomUUID } from "node:crypto";
 import sharp from "sharp";
+import { z } from "zod";
 import { storePicture } from "../src/server/photo-store";
 import { query } from "./designer";
 import { ANALYSIS_MS, CALL, importCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
+import { letIn } from "./make-tester";
 
 /** A photo of somebody who made size L. */
 async function addPhoto(callId: string): Promise<void> {
@@ -72,19 +74,52 @@ test("what to ask next leads to the person who is asked, and to the size that la
   expect(designer.accountId).not.toBe("");
   await importCall(page, { ...CALL, testers: CALL.testers.filter((_, index) => index % 2 === 0) });
   const questions = page.getByRole("region", { name: "What to ask next" });
-  const leftOut = questions.getByRole("link", { name: /^Ask .* for E Upper arm, which their report leaves out\.$/ });
-  await expect(questions.getByRole("listitem").first()).toContainText(/settles about 0\.\d/);
+  const leftOut = questions
+    .getByRole("listitem")
+    .filter({ hasText: "for E Upper arm, which their report leaves out." });
+  await expect(questions.getByRole("listitem").first()).toContainText(/It would settle about 0\.\d verdicts/);
   await expectNoSidewaysScroll(page);
-  await leftOut.click();
+  // Reports that were brought in are nobody's who could be asked here.
+  await leftOut.getByRole("link", { name: "See their report" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("tester-21");
   await expect(page.getByText(/^Size 3X/)).toBeVisible();
 
   await page.goBack();
-  await questions.getByRole("link", { name: "Find one more tester for size 2X." }).click();
+  const tester = questions.getByRole("listitem").filter({ hasText: "Find one more tester for size 2X." });
+  await tester.getByRole("link", { name: "Find a tester" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Sizes and testers");
   await page.goBack();
   await questions.getByRole("link", { name: "How this is worked out" }).click();
   await expect(page.getByRole("heading", { name: "How it is worked out what to ask next" })).toBeVisible();
+});
+
+test("a designer asks for a measurement in one tap, and the tester finds the question at that field", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await importCall(page, { ...CALL, testers: CALL.testers.filter((_, index) => index % 2 === 0) });
+  // As if those whose reports were brought in had pages of their own.
+  await query("UPDATE tester SET accepted_at = now() WHERE call_id = $1", [callId]);
+  await page.reload();
+  const questions = page.getByRole("region", { name: "What to ask next" });
+  const asked = questions.getByRole("listitem").filter({ hasText: "for E Upper arm, which their report leaves out." });
+  await asked.getByRole("button", { name: "Ask tester-21 for it: Upper arm" }).click();
+  await expect(asked.getByText(/tester-21 was asked about Upper arm on .* and has not answered yet\./)).toBeVisible();
+  await expectNoSidewaysScroll(page);
+
+  const [row] = await query("SELECT id FROM tester WHERE call_id = $1 AND code = 'tester-21'", [callId]);
+  const { id: testerId } = z.object({ id: z.uuid() }).parse(row);
+  const own = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
+  await letIn(own, { testerId });
+  const theirs = await own.newPage();
+  await theirs.goto(`/testing/${testerId}`);
+  await expect(theirs.getByText("Your report leaves out Upper arm. Could you measure it, please?")).toBeVisible();
+  await theirs.getByRole("link", { name: "Look at it and answer" }).click();
+  await expect(theirs).toHaveURL(/measurements\?m=upper-arm#reading\.upper-arm\.1\.value$/);
+  await expect(theirs.getByText("The designer asks about this number")).toBeVisible();
+  await own.close();
 });
 
 test("a reading that Sizewright set aside is put back, counts, and is set aside again by undoing it", async ({
@@ -129,6 +164,16 @@ test("the same gaps are there as numbers, worst first, and as a CSV file", async
   const numbers = page.getByRole("region", { name: "Differences as numbers" });
   await expect(numbers.getByRole("row").nth(1)).toContainText(/Upper arm.*5X/);
   await expectNoSidewaysScroll(page);
+  await page.getByRole("link", { name: "Numbers", exact: true }).click();
+  const matrix = page.getByRole("region", { name: "Differences as numbers, cm" });
+  await expect(matrix.getByRole("rowheader", { name: "Planned" })).toHaveCount(8);
+  await expect(matrix.getByRole("link", { name: /too narrow/ }).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  await page.emulateMedia({ media: "print" });
+  await expect(matrix).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Likely causes" })).toBeHidden();
+  await expect(page.getByRole("navigation").first()).toBeHidden();
+  await page.emulateMedia({ media: null });
   const csv = await page.request.get(`/calls/${callId}/differences.csv`);
   expect((await csv.text()).trim().split("\n")).toHaveLength(1 + 9 * 8);
 });

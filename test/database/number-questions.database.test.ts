@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { questionsAboutNumbers } from "@/features/testing/asked/asked-data";
+import { askableTesters, askedMeasurements, questionsAboutNumbers } from "@/features/testing/asked/asked-data";
 import {
   answerAboutNumber,
   askAboutNumber,
@@ -75,6 +75,41 @@ describe("a question about a number of a report", () => {
       "worked.width",
       expect.stringMatching(/^swatch\.\w+\.stitches$/),
     ]);
+  });
+
+  it("about a measurement arrives at its newest reading, or where it is to be entered", async () => {
+    await ask({ measurement: "bust" });
+    await ask({ measurement: "length" });
+    const { asked } = await readDraft(ann);
+    expect(asked.map(({ field, about }) => [field, about])).toEqual([
+      [BUST, "50"],
+      ["reading.length.1.value", ""],
+    ]);
+    expect(await askedMeasurements(call)).toMatchObject([
+      { testerId: ann.testerId, measurement: "bust" },
+      { testerId: ann.testerId, measurement: "length" },
+    ]);
+    await expect(ask({ measurement: "bust" })).rejects.toMatchObject({ code: "not-allowed" });
+    await expect(ask({ measurement: "nose" })).rejects.toMatchObject(gone);
+    await answerAboutNumber(ann, { questionId: await waiting(), answer: "" });
+    expect(await askedMeasurements(call)).toMatchObject([{ measurement: "length" }]);
+  });
+
+  it("is for testers who have reported and go on, and for the call's own people alone", async () => {
+    const others = await makeCall();
+    const stopped = await makeTester(made);
+    const ids = [ann.testerId, stopped.testerId];
+    expect([...(await askableTesters(call, ids))]).toEqual([ann.testerId]);
+    await database().tester.update({ where: { id: ann.testerId }, data: { stoppedAt: new Date() } });
+    expect([...(await askableTesters(call, ids))]).toEqual([]);
+    await database().tester.update({ where: { id: ann.testerId }, data: { stoppedAt: null } });
+    const forged = { ...others.call, callId: call.callId };
+    await ask({ measurement: "bust" });
+    for (const access of [others.call, forged]) {
+      expect([...(await askableTesters(access, ids))]).toEqual([]);
+      expect(await askedMeasurements(access)).toEqual([]);
+      await expect(ask({ measurement: "length" }, { access })).rejects.toThrow();
+    }
   });
 
   it("is withdrawn while it is unanswered, and then is nowhere", async () => {

@@ -7,8 +7,12 @@ import { requestPlan, runPlan, savePlan } from "../../src/features/results/chang
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument, currentCall } from "@/features/calls/data";
 import { PAGE_PARTS } from "@/features/results/schema";
+import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
+import { publishedCorrections } from "@/features/testing/corrections/correction-data";
+import { publishCorrection } from "@/features/testing/corrections/correction-mutations";
 import { storeCall } from "@/features/testing/report/document-mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
@@ -120,6 +124,49 @@ describe("saving a plan", { timeout: 120_000 }, () => {
     const where = { callId: access.callId };
     for (const data of [{ analysis: "{}" }, { plan: "{}" }, { take: [] }, { instructionErrors: [{}] }])
       await expect(database().revisionEvidence.updateMany({ where, data })).rejects.toThrow();
+  });
+
+  it("leaves a wrong number of the text as a to-do, tells the testers, and has the size tested again", async () => {
+    const planId = await workedOut([BODY]);
+    await savePlan(access, { planId, reason: "Mended", tells: true });
+    await savePlan(access, { planId, reason: "Mended", tells: true });
+    const { document } = await latestRevision(access.pattern);
+    const fix = { count: "body", size: "size-2x", was: 299, becomes: 292 };
+    expect(await openInstructionFixes(access.pattern, document)).toMatchObject([{ ...fix, gives: "right" }]);
+    expect(await correctedSizeStandings(access.pattern, document)).toMatchObject([
+      { size: "size-2x", measurements: ["bust"], revisionNumber: 2, status: "due" },
+    ]);
+    expect(await publishedCorrections(access)).toMatchObject([
+      { numbers: [fix], sizes: ["size-2x"], text: "Size 2X: work 292 stitches for “Body stitches”, not 299." },
+    ]);
+  });
+
+  it("tells nobody unasked, nor what a correction has said already", async () => {
+    const planId = await workedOut([BODY]);
+    const { revisionId } = await latestRevision(access.pattern);
+    const numbers = [{ count: "body", size: "size-2x", was: 299, becomes: 292 }];
+    const said = { text: "Mine.", revisionId, place: null, numbers, sizes: ["size-2x"], idempotencyKey: randomUUID() };
+    await publishCorrection(access, said);
+    await savePlan(access, { planId, reason: "Mended", tells: true });
+    expect(await publishedCorrections(access)).toMatchObject([{ text: "Mine." }]);
+    const other = await callAccess(designer, (await storeCall(designer, { call, title: "Another" })).callId, "owner");
+    await analyseCall(other.callId, engine.run);
+    access = other;
+    await savePlan(access, { planId: await workedOut([BODY]), reason: "Mended" });
+    expect(await publishedCorrections(access)).toEqual([]);
+  });
+
+  it("has every size tested again whose stitches or rows it changes, and none where they are kept", async () => {
+    await savePlan(access, { planId: await workedOut([NECK_BAND]), reason: "The band" });
+    const { document } = await latestRevision(access.pattern);
+    const corrected = await correctedSizeStandings(access.pattern, document);
+    const changed = document.sizes.filter(({ id }) =>
+      Object.keys(document.grading ?? {}).some(
+        (count) => call.pattern.grading?.[count]?.[id] !== document.grading?.[count]?.[id],
+      ),
+    );
+    expect(changed.length).toBeGreaterThan(0);
+    expect(corrected.map(({ size }) => size)).toEqual(changed.map(({ id }) => id));
   });
 
   it("reads the reports on mended instructions by what was really worked, and later ones as they say", async () => {

@@ -3,3 +3,4 @@ export type { Place } from "./place";
 export { findBlock } from "./find-block";
 export { correctNumbers, textWithChanges, type CorrectedSegment, type SizeChange } from "./correct-numbers";
 export { markSizeNumbers } from "./mark-size-numbers";
+export { givesNumber, passagesWith } from "./passages-with";

@@ -16,6 +16,7 @@ export {
   type Tie,
   type WorkedLength,
   countsOfTerm,
+  measurementsOfCount,
 } from "./pattern-document";
 export {
   blockingSchema,

@@ -156,3 +156,10 @@ export function countsOfTerm(term: Term): string[] {
   if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOfTerm);
   return "count" in term ? [term.count] : [];
 }
+
+/** Ids of the measurements that a count is part of, in the pattern's order. */
+export function measurementsOfCount({ measurements }: Pick<PatternDocument, "measurements">, count: string): string[] {
+  return measurements.flatMap(({ id, terms }) =>
+    terms.some((term) => countsOfTerm(term).includes(count)) ? [id] : [],
+  );
+}

@@ -3,13 +3,14 @@
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { applyEdits } from "@/engine/editing";
-import { idSchema, parsePattern } from "@/engine/pattern";
+import { idSchema, parsePattern, type PatternDocument } from "@/engine/pattern";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { lastTexts, readForm } from "@/server/read-form";
-import { patternAccess } from "./access";
+import { patternAccess, type PatternAccess } from "./access";
 import { latestRevision } from "./data";
-import { saveRevision } from "./mutations";
+import { saveCorrectedRevision } from "./follow-up/follow-up-mutations";
+import type { saveRevision } from "./mutations";
 import { correctedNumbers, reasonSchema, typedSchema } from "./schema";
 
 const correctionSchema = z.object({
@@ -45,7 +46,8 @@ export const saveCorrection = viewerAction(
     if (changes.length === 0) return failure("Nothing has changed since the last revision.");
     const parsed = parsePattern(document);
     if (!parsed.ok) return failure("Some of these numbers can’t be saved. Fix the marked ones.");
-    const number = await saved(access, { document: parsed.document, reason: reason.data, baseNumber: latest.number });
+    const revision = { document: parsed.document, reason: reason.data, baseNumber: latest.number };
+    const number = await saved(access, latest.document, revision);
     if (number === null) return failure(SOMEBODY_SAVED);
     redirect(`/calls/${asked.callId}/differences?cell=${asked.size}.${asked.measurement}&saved=${number}`);
   },
@@ -56,9 +58,13 @@ function failure(says: string): Failure {
 }
 
 /** The new revision's number; null where someone else's came first. */
-async function saved(...[access, revision]: Parameters<typeof saveRevision>): Promise<number | null> {
+async function saved(
+  access: PatternAccess,
+  before: PatternDocument,
+  revision: Parameters<typeof saveRevision>[1],
+): Promise<number | null> {
   try {
-    return (await saveRevision(access, revision)).number;
+    return (await saveCorrectedRevision(access, before, revision)).number;
   } catch (error) {
     if (error instanceof AppError && error.code === "changed-meanwhile") return null;
     throw error;

@@ -2,6 +2,9 @@ import { z } from "zod";
 import { patternDraftSchema, type PatternDraft } from "@/engine/editing";
 import type { Fault } from "@/engine/pattern";
 
+/** A place of the written instructions as stored. */
+export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
+
 const LONGEST_TYPED = 200;
 const MOST_TYPED = 6_000;
 

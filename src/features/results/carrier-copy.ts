@@ -9,12 +9,17 @@ interface Told {
 
 const MOST_TOLD = 3;
 
+/** How many are asked beside a finding: whoever was told of. */
+export function carriersTold(restsOn: readonly Carrier[]): readonly Carrier[] {
+  return restsOn.slice(0, MOST_TOLD);
+}
+
 /** On whom a finding stands or falls, in a sentence; null where it rests on several who agree. */
 export function carrierSentence(restsOn: readonly Carrier[], told: Told): string | null {
   const [only, ...others] = restsOn;
   if (only === undefined) return null;
   if (others.length === 0) return `It rests on ${carrierWords(only, told)} alone.`;
-  const shown = restsOn.slice(0, MOST_TOLD).map((carrier) => carrierWords(carrier, told));
+  const shown = carriersTold(restsOn).map((carrier) => carrierWords(carrier, told));
   const left = restsOn.length - shown.length;
   const list = [...shown, ...(left === 0 ? [] : [`the measurements of ${left} more`])].join(", or without ");
   return `It would not stand without ${list}.`;

@@ -5,8 +5,13 @@ import { shownStep } from "@/ui/format-length";
 import { sideWords } from "./side-copy";
 import { plain } from "./verdict-copy";
 
-/** A cause as a sentence in the designer's own names, with its uncertainty. */
+/** A cause as a sentence in the designer's own names, with its uncertainty; only perhaps, where a single tester carries it. */
 export function causeSentence(cause: Cause, pattern: PatternDocument, unit: LengthUnit): string {
+  const sentence = foundSentence(cause, pattern, unit);
+  return cause.restsOn.length === 0 ? sentence : `Perhaps ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+}
+
+function foundSentence(cause: Cause, pattern: PatternDocument, unit: LengthUnit): string {
   const name = inputName(cause, pattern);
   const more = cause.estimate >= 0;
   const size = sizeLabel(cause, pattern);
@@ -58,12 +63,14 @@ export function rivalWords(rival: CauseInput, pattern: PatternDocument): string 
   }
 }
 
-/** How much of the differences a cause accounts for; `explains` is its share. */
-export function shareWords(explains: number): string {
-  if (explains >= 0.6) return "It explains most of the differences.";
-  if (explains >= 0.25) return "It explains a good part of the differences.";
-  if (explains >= 0.05) return "It explains a small part of the differences.";
-  return "It explains little of the differences.";
+/** How many of the certain differences a cause explains. */
+export function explainedWords({ explained, off }: { readonly explained: number; readonly off: number }): string {
+  if (off === 0) return "No difference is certain yet.";
+  if (explained === 0) return "It explains none of the differences that are certain.";
+  if (explained === off) return off === 1 ? "It explains the one difference." : `It explains all ${off} differences.`;
+  return explained > off / 2
+    ? `It explains most of the differences: ${explained} of ${off}.`
+    : `It explains ${explained} of the ${off} differences.`;
 }
 
 /** True where the pattern states that the edging or seam takes something away. */

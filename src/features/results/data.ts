@@ -3,7 +3,6 @@ import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, countedCalls, type CallAccess } from "@/features/calls/access";
-import { testerPageHref } from "@/features/calls/call-pages";
 import { readDecision } from "@/features/calls/report-schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
@@ -149,24 +148,24 @@ function madeDecisionOf({ reason, decidedBy, decidedAt, ...stored }: DecisionRow
 
 /** Names of testers by their ids in the document; the id where there is no name. */
 export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
-  return (await namesAndPages(access, codes)).names;
+  return (await namesAndIds(access, codes)).names;
 }
 
-/** The same, and the addresses of the pages of those who are the call's own testers. */
-export async function namesAndPages(
+/** The same, and the ids of those who are the call's own testers, whom it can ask. */
+export async function namesAndIds(
   access: CallAccess,
   codes: readonly string[],
-): Promise<{ readonly names: ReadonlyMap<string, string>; readonly pages: ReadonlyMap<string, string> }> {
+): Promise<{ readonly names: ReadonlyMap<string, string>; readonly ids: ReadonlyMap<string, string> }> {
   const names = new Map<string, string>();
-  const pages = new Map<string, string>();
-  if (codes.length === 0) return { names, pages };
+  const ids = new Map<string, string>();
+  if (codes.length === 0) return { names, ids };
   const rows = await database().$queryRaw<NamedRow[]>(namedTestersSql(access, codes));
   for (const row of rows) {
     const { tester, name } = namedTester(access, row);
     names.set(tester, name);
-    if (row.callId === access.callId) pages.set(tester, testerPageHref(access.callId, row.id));
+    if (row.callId === access.callId) ids.set(tester, row.id);
   }
-  return { names, pages };
+  return { names, ids };
 }
 
 /** A tester and their position in the analysis. */

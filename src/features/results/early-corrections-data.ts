@@ -1,12 +1,13 @@
 import "server-only";
 import { z } from "zod";
 import { causeShape, cellSchema } from "@/engine/gaps";
-import { countsOfTerm, gradedCounts, ownValue, type PatternDocument } from "@/engine/pattern";
+import { gradedCounts, measurementsOfCount, ownValue, type PatternDocument } from "@/engine/pattern";
 import { fieldOf } from "@/engine/reporting";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { numberChangesSchema, type NumberChange } from "@/features/calls/correction-schema";
 import type { Revision } from "@/features/patterns/data";
 import { database } from "@/server/database";
+import type { Connection } from "@/server/transaction";
 
 /** A count that the text of a size seems to have wrong, while testers of that size have not reached it. */
 export interface EarlyCorrection {
@@ -41,22 +42,30 @@ export async function earlyCorrections(
   const certain = causes.flatMap(({ id: count, size, estimate }) => {
     const right = size === undefined ? undefined : ownValue(gradedCounts(pattern, size), count);
     if (size === undefined || right === undefined) return [];
-    const measured = measurementsOf(pattern, count);
+    const measured = measurementsOfCount(pattern, count);
     const isOff = cells.some((cell) => cell.size === size && measured.includes(cell.measurement));
     return isOff ? [{ count, size, was: Math.max(0, right + estimate), becomes: right }] : [];
   });
-  return await notReached(access, pattern, await unpublished(access, certain));
+  return await tellableInTime(access, pattern, certain);
 }
 
-function measurementsOf({ measurements }: PatternDocument, count: string): string[] {
-  return measurements.flatMap(({ id, terms }) =>
-    terms.some((term) => countsOfTerm(term).includes(count)) ? [id] : [],
-  );
+/** What no correction says yet, and whom of its sizes it would still reach in time. */
+export async function tellableInTime(
+  access: CallAccess,
+  pattern: PatternDocument,
+  changes: readonly NumberChange[],
+): Promise<EarlyCorrection[]> {
+  return await notReached(access, pattern, await unpublishedChanges(access, changes));
 }
 
-async function unpublished(access: CallAccess, changes: readonly NumberChange[]): Promise<readonly NumberChange[]> {
+/** Changed numbers that no correction of the call says yet. */
+export async function unpublishedChanges(
+  access: CallAccess,
+  changes: readonly NumberChange[],
+  connection: Connection = database(),
+): Promise<readonly NumberChange[]> {
   if (changes.length === 0) return [];
-  const rows = await database().correction.findMany({ where: { call: callScope(access) }, select: { numbers: true } });
+  const rows = await connection.correction.findMany({ where: { call: callScope(access) }, select: { numbers: true } });
   const published = rows.flatMap(({ numbers }) => numberChangesSchema.parse(numbers));
   return changes.filter(({ count, size }) => !published.some((one) => one.count === count && one.size === size));
 }
@@ -74,7 +83,7 @@ async function notReached(
 ): Promise<EarlyCorrection[]> {
   if (changes.length === 0) return [];
   const asked = changes.map(({ count, size }, at) => {
-    const measurements = measurementsOf(pattern, count);
+    const measurements = measurementsOfCount(pattern, count);
     return { at, size, measurements, entered: fieldOf.worked(count) };
   });
   const rows = await database().$queryRaw<unknown[]>`

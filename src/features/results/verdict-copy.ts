@@ -19,6 +19,11 @@ export function cellState({ reports, verdict }: Cell): CellState {
   return reports === 0 || verdict === null ? "none" : verdict;
 }
 
+/** True where a verdict stands or falls with a single tester. */
+export function isCarried({ restsOn = [] }: Pick<Cell, "restsOn">): boolean {
+  return restsOn.length > 0;
+}
+
 /** The verdict in few words, for the cell itself. */
 export function verdictWords(cell: Cell, { measurement, unit, size }: VerdictContext): string {
   const words = sideWords(measurement);
@@ -26,7 +31,9 @@ export function verdictWords(cell: Cell, { measurement, unit, size }: VerdictCon
     case "holds":
       return "as planned";
     case "off":
-      return sized(cell.gapCm ?? 0, { words, unit });
+      return isCarried(cell)
+        ? `perhaps ${sized(cell.gapCm ?? 0, { words, unit })}`
+        : sized(cell.gapCm ?? 0, { words, unit });
     case "leaning":
       return `probably ${side(cell.gapCm ?? 0, words)}`;
     case "unsettled":
@@ -55,7 +62,9 @@ export function verdictSentence(cell: Cell, { measurement, unit, size }: Verdict
     case "holds":
       return `As planned in ${size}: ${within}, within the tolerance.`;
     case "off":
-      return `${capital(sized(gap, { words, unit }))} in ${size}: ${within}.`;
+      return isCarried(cell)
+        ? `Perhaps ${sized(gap, { words, unit })} in ${size}, if one tester’s measurements are right: ${within}.`
+        : `${capital(sized(gap, { words, unit }))} in ${size}: ${within}.`;
     case "leaning":
       return `Probably ${side(gap, words)} in ${size}, by about ${plain(Math.abs(gap), unit)} ${unit}: ${within}. ${settling(cell, size)}`;
     case "unsettled":

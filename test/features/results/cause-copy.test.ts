@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cause, CauseInput } from "../../../src/engine/gaps";
-import { causeSentence, rivalWords, shareWords } from "../../../src/features/results/cause-copy";
+import { causeSentence, explainedWords, rivalWords } from "../../../src/features/results/cause-copy";
 import { saltmarshCall } from "../../../prisma/demo/saltmarsh-call";
 
 const { pattern } = saltmarshCall().call;
@@ -68,13 +68,19 @@ describe("the words beside a cause", () => {
     expect(rivalWords(rival, pattern)).toBe(words);
   });
 
-  it("state how much of the differences it explains", () => {
-    expect([0.9, 0.6, 0.3, 0.1, 0.01].map(shareWords)).toEqual([
-      "It explains most of the differences.",
-      "It explains most of the differences.",
-      "It explains a good part of the differences.",
-      "It explains a small part of the differences.",
-      "It explains little of the differences.",
-    ]);
+  it("count the certain differences that it explains, and call them most only where they are", () => {
+    const says = (explained: number, off: number) => explainedWords({ explained, off });
+    expect(says(0, 0)).toBe("No difference is certain yet.");
+    expect(says(0, 7)).toBe("It explains none of the differences that are certain.");
+    expect(says(1, 1)).toBe("It explains the one difference.");
+    expect(says(7, 7)).toBe("It explains all 7 differences.");
+    expect(says(4, 7)).toBe("It explains most of the differences: 4 of 7.");
+    expect(says(4, 8)).toBe("It explains 4 of the 8 differences.");
+  });
+
+  it("are only perhaps, where a single tester carries it", () => {
+    const named = cause({ kind: "count", id: "body", size: "size-2x" }, 7, "stitches");
+    const carried = { ...named, restsOn: [{ tester: "t1", measurement: "bust" }] };
+    expect(says(carried)).toMatch(/^Perhaps in size 2X the instructions give 7/);
   });
 });

@@ -32,6 +32,7 @@ describe("the words of a verdict", () => {
     [{ verdict: "unsettled" as const, testersToSettle: 1 }, "not enough data: 1 more tester in L"],
     [{ verdict: "unsettled" as const, testersToSettle: 24 }, "not enough data"],
     [{ verdict: "unsettled" as const }, "not enough data"],
+    [{ restsOn: [{ tester: "t1", measurement: null }] }, "perhaps 2 cm too wide"],
     [{ reports: 0, verdict: "leaning" as const }, "no report yet"],
   ])("%j is “%s”", (change, words) => {
     expect(verdictWords(cell(change), inL)).toBe(words);
@@ -43,6 +44,13 @@ describe("the words of a verdict", () => {
 
   it("gives the interval in a sentence", () => {
     expect(verdictSentence(cell({}), inL)).toBe("2 cm too wide in L: between 1 and 3 cm too wide.");
+  });
+
+  it("is no certainty where it rests on one tester", () => {
+    const carried = cell({ restsOn: [{ tester: "t1", measurement: "bust" }] });
+    expect(verdictSentence(carried, inL)).toBe(
+      "Perhaps 2 cm too wide in L, if one tester’s measurements are right: between 1 and 3 cm too wide.",
+    );
   });
 
   it("says how many testers settle it, how often, and what a few would do", () => {

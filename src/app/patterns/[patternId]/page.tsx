@@ -5,6 +5,10 @@ import { patternAccess } from "@/features/patterns/access";
 import { NewCall } from "@/features/recruiting/listing/set-up/new-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
+import { CorrectedSizes } from "@/features/patterns/follow-up/corrected-sizes";
+import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { InstructionFixList } from "@/features/patterns/follow-up/instruction-fix-list";
+import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
 import { ArchivedNotice } from "@/features/patterns/owner/archived-notice";
 import { OwnerControls } from "@/features/patterns/owner/owner-controls";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";
@@ -24,7 +28,13 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function PatternPage({ params }: Props) {
   const page = await loadOverview((await params).patternId);
   const { patternId, viewer, mayEdit, isOwner, archivedAt, revision, calls, archivedCalls, draft } = page;
-  const standings = await patternStandings(await patternAccess(viewer, patternId, "viewer"));
+  const access = await patternAccess(viewer, patternId, "viewer");
+  const pattern = revision.document;
+  const [standings, fixes, corrected] = await Promise.all([
+    patternStandings(access),
+    openInstructionFixes(access, pattern),
+    correctedSizeStandings(access, pattern),
+  ]);
   const formKey = randomUUID();
   const home = `/patterns/${patternId}`;
   const hasDraft = draft !== null && draft.content !== null;
@@ -61,7 +71,9 @@ export default async function PatternPage({ params }: Props) {
           open={archivedAt === null ? <NewCall {...{ patternId, formKey }} /> : null}
         />
       )}
-      <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
+      <InstructionFixList {...{ patternId, pattern, fixes, mayEdit }} />
+      <CorrectedSizes {...{ patternId, pattern, mayEdit }} standings={corrected} ownName={viewer.name} />
+      <PatternOverview pattern={pattern} unit={viewer.unit} home={home} />
       {isOwner ? (
         <OwnerControls page={page} formKey={randomUUID()} hasOpenTest={standings.some(({ isOpen }) => isOpen)} />
       ) : null}

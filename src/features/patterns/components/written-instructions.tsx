@@ -1,7 +1,14 @@
+import type { ReactNode } from "react";
 import { readInstructions } from "@/engine/instructions";
 
+interface WrittenInstructionsProps {
+  readonly text: string;
+  /** What stands under a passage, by its number. */
+  readonly under?: ReadonlyMap<number, ReactNode>;
+}
+
 /** The written instructions as the designer wrote them, with headings and steps drawn as such. */
-export function WrittenInstructions({ text }: { readonly text: string }) {
+export function WrittenInstructions({ text, under }: WrittenInstructionsProps) {
   return (
     <div className="instructions">
       <div>
@@ -17,6 +24,7 @@ export function WrittenInstructions({ text }: { readonly text: string }) {
                 <span>{words}</span>
               </p>
             )}
+            {under?.get(index)}
           </div>
         ))}
       </div>

@@ -1,8 +1,12 @@
 import Link from "next/link";
+import type { Carrier } from "@/engine/gaps";
 import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import type { Asking } from "../asking";
+import { carrierSentence } from "../carrier-copy";
+import { AskCarriers } from "../gaps/ask-carriers";
 import { fitBoard } from "../fit/fit-board";
 import { easeWords, fitSentence } from "../fit/fit-copy";
 import type { Results } from "../loaders";
@@ -20,11 +24,19 @@ interface ChangesViewProps {
   /** The newest revision's number. */
   readonly baseNumber: number;
   readonly formKey: string;
+  /** Of testers on whom a cause rests, by id. */
+  readonly names: ReadonlyMap<string, string>;
+  readonly asking: Asking;
 }
 
 /** What the test suggests changing: each cause to accept or leave, and what testers say about the fit. */
-export function ChangesView({ results, call, unit, baseNumber, formKey }: ChangesViewProps) {
+export function ChangesView({ results, call, unit, baseNumber, formKey, names, asking }: ChangesViewProps) {
   const found = proposals({ ...results, unit });
+  const { pattern } = results;
+  const carried = found.flatMap(({ cause: { restsOn }, sentence }, index) => {
+    const words = carrierSentence(restsOn, { pattern, names });
+    return words === null ? [] : [{ index, sentence, words, restsOn }];
+  });
   return (
     <>
       {call.mayEdit || found.length === 0 ? null : (
@@ -41,6 +53,7 @@ export function ChangesView({ results, call, unit, baseNumber, formKey }: Change
           }
           intro="Each is one number, or one place in the instructions, that would explain what came out different from the pattern. Accept it or leave it."
         >
+          <CarriedCauses {...{ carried, asking }} />
           {call.mayEdit ? (
             <ProposalForm callId={call.callId} {...{ baseNumber, formKey }} proposals={found} />
           ) : (
@@ -54,6 +67,32 @@ export function ChangesView({ results, call, unit, baseNumber, formKey }: Change
       )}
       <FitAdvice {...{ results, call, unit }} />
     </>
+  );
+}
+
+interface CarriedCausesProps {
+  readonly carried: readonly {
+    readonly index: number;
+    readonly sentence: string;
+    readonly words: string;
+    readonly restsOn: readonly Carrier[];
+  }[];
+  readonly asking: Asking;
+}
+
+/** The causes that a single tester carries, above the form, which can hold no other. */
+function CarriedCauses({ carried, asking }: CarriedCausesProps) {
+  if (carried.length === 0) return null;
+  return (
+    <ul className="mb-5 grid gap-3">
+      {carried.map(({ index, sentence, words, restsOn }) => (
+        <li key={index} className="numbers rounded-md border-l-4 border-line-strong bg-band px-4 py-3 wrap-anywhere">
+          <p>{sentence}</p>
+          <p className="font-semibold">{words} Ask before you change anything.</p>
+          <AskCarriers {...{ restsOn, asking }} />
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -1,5 +1,6 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { canonicalJson, idSchema } from "@/engine/pattern";
@@ -63,7 +64,10 @@ export const planCorrection = viewerAction(
   },
 );
 
-const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() });
+const saveSchema = z.object({
+  ...{ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() },
+  tells: z.literal("on").optional(),
+});
 
 const SOMEBODY_SAVED =
   "Someone saved a new revision while you were looking at this. Nothing is lost: go back to “Causes and changes” to see what is left to change in it.";
@@ -71,7 +75,7 @@ const SOMEBODY_SAVED =
 /** Saves a plan's pattern as the next revision, and redirects to the differences from it. */
 export const savePlannedRevision = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
-    const { callId, planId, reason: typed } = parseForm(saveSchema, form);
+    const { callId, planId, reason: typed, tells } = parseForm(saveSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const reason = reasonSchema.safeParse(typed);
     if (!reason.success)
@@ -80,11 +84,12 @@ export const savePlannedRevision = viewerAction(
       );
     let number: number;
     try {
-      ({ number } = await savePlan(access, { planId, reason: reason.data }));
+      ({ number } = await savePlan(access, { planId, reason: reason.data, tells: tells === "on" }));
     } catch (error) {
       if (error instanceof AppError && error.code === "changed-meanwhile") return failure(SOMEBODY_SAVED);
       throw error;
     }
+    revalidatePath(`/calls/${callId}`, "layout");
     redirect(`/calls/${callId}/differences?saved=${number}`);
   },
 );

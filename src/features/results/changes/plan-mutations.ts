@@ -2,20 +2,27 @@ import "server-only";
 import { applyEdits } from "@/engine/editing";
 import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
-import { parsePattern, type CallDocument } from "@/engine/pattern";
+import { passagesWith } from "@/engine/instructions";
+import { parsePattern, type CallDocument, type PatternDocument } from "@/engine/pattern";
 import { differencesSchema, type Differences } from "@/engine/results";
 import { callEditScope, callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
+import type { NumberChange } from "@/features/calls/correction-schema";
 import { callSnapshot } from "@/features/calls/data";
 import { patternEditScope, patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
+import { noteCorrectedSizes, noteInstructionFixes } from "@/features/patterns/follow-up/follow-up-mutations";
 import { saveRevision } from "@/features/patterns/mutations";
+import { publishCorrection } from "@/features/testing/corrections/correction-mutations";
 import { database } from "@/server/database";
 import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
-import { inTransaction } from "@/server/transaction";
+import { idempotencyKey } from "@/server/idempotency-key";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { unpublishedChanges } from "../early-corrections-data";
 import { planRequestSchema, readPlanOutput, type PlanOutput, type PlanRequest } from "./plan-schema";
+import { correctionText, textFixes } from "./text-fixes";
 
 interface NewPlan {
   readonly request: PlanRequest;
@@ -65,14 +72,16 @@ export async function requestPlan(
 }
 
 /**
- * Saves a plan's pattern as the next revision, and freezes its evidence. Saving it again returns the same revision.
+ * Saves a plan's pattern as the next revision, and freezes its evidence. What is wrong in the text becomes a to-do, and the
+ * sizes that are worked otherwise are to be tested again. Saving it again returns the same revision.
  *
+ * @param tells publishes what is wrong in the text as a correction to the testers of those sizes.
  * @returns the revision's number.
  * @throws {AppError} "changed-meanwhile" where another revision came first; "not-found" where the plan is not the viewer's to save or was not calculated.
  */
 export async function savePlan(
   access: CallAccess,
-  { planId, reason }: { planId: string; reason: string },
+  { planId, reason, tells = false }: { planId: string; reason: string; tells?: boolean },
 ): Promise<{ number: number }> {
   return await inTransaction(async (transaction) => {
     const row = await transaction.plan.findFirst({ where: { id: planId, call: callEditScope(access) } });
@@ -86,7 +95,9 @@ export async function savePlan(
       select: { revision: { select: { number: true } } },
     });
     if (again !== null) return again.revision;
+    const { document: before } = await latestRevision(access.pattern, transaction);
     const document = output.pattern;
+    const fixes = textFixes({ before, after: document, instructionErrors: output.instructionErrors });
     const { revisionId, number } = await saveRevision(access.pattern, { document, reason, baseNumber }, transaction);
     await transaction.revision.update({
       where: { id: revisionId, pattern: patternEditScope(access.pattern) },
@@ -103,8 +114,41 @@ export async function savePlan(
       },
       select: { id: true },
     });
+    await noteCorrectedSizes(transaction, { revisionId, before, after: document, textFixes: fixes });
+    await noteInstructionFixes(transaction, { revisionId, pattern: document, fixes });
+    if (tells) await tellTesters(transaction, { access, planId, revisionId, document, fixes });
     return { number };
   });
+}
+
+interface Told {
+  readonly access: CallAccess;
+  readonly planId: string;
+  readonly revisionId: string;
+  readonly document: PatternDocument;
+  readonly fixes: readonly NumberChange[];
+}
+
+/** Publishes what is wrong in the text, apart from what a correction says already. */
+async function tellTesters(
+  transaction: Connection,
+  { access, planId, revisionId, document, fixes }: Told,
+): Promise<void> {
+  const numbers = await unpublishedChanges(access, fixes, transaction);
+  if (numbers.length === 0) return;
+  const { sizes, instructions = "" } = document;
+  const passages = numbers.flatMap(({ size, was: number }) =>
+    passagesWith(instructions, sizes.length, { size: sizes.findIndex(({ id }) => id === size), number }),
+  );
+  const places = new Map(passages.map(({ place }) => [place.block, place]));
+  const [place = null, ...morePlaces] = places.values();
+  const correction = {
+    ...{ revisionId, place, morePlaces, numbers },
+    text: correctionText(numbers, document),
+    sizes: sizes.map(({ id }) => id).filter((id) => numbers.some(({ size }) => size === id)),
+    idempotencyKey: idempotencyKey(planId, "correction"),
+  };
+  await publishCorrection(access, correction, transaction);
 }
 
 /** The plan that has waited longest, null where none waits. */

@@ -32,6 +32,8 @@ interface PlanOutcomeViewProps {
   /** The newest revision's number, and the call's version now. */
   readonly number: number;
   readonly callVersion: number;
+  /** Whom a correction of the text would still reach in time; null where nobody. */
+  readonly told: string | null;
   readonly changes: ReactNode;
   readonly warnings: readonly Warning[];
 }
@@ -109,6 +111,7 @@ function Saving({
   callId,
   mayEdit,
   number,
+  told,
   reason,
 }: PlanOutcomeViewProps & { readonly reason: string }) {
   const { plan } = loaded;
@@ -141,7 +144,7 @@ function Saving({
           </p>
         </Notice>
       ) : null}
-      <SavePlan {...{ callId, reason }} planId={plan.planId} nextNumber={plan.baseNumber + 1} />
+      <SavePlan {...{ callId, reason, told }} planId={plan.planId} nextNumber={plan.baseNumber + 1} />
     </Section>
   );
 }

@@ -17,6 +17,8 @@ interface PlanViewProps {
   /** The newest revision's number, and the call's version now. */
   readonly number: number;
   readonly callVersion: number;
+  /** Whom a correction of the text would still reach in time; null where nobody. */
+  readonly told: string | null;
   /** What the patterns feature draws of the revised pattern. */
   readonly draw: (revised: RevisedPlan) => { readonly changes: ReactNode; readonly warnings: readonly Warning[] };
 }

@@ -2,6 +2,7 @@ import type { CauseInput } from "@/engine/gaps";
 import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
+import { inRanges } from "@/ui/in-ranges";
 import { inputName } from "../cause-copy";
 import { sideWords } from "../side-copy";
 import { plain, sized } from "../verdict-copy";
@@ -157,16 +158,10 @@ export function movedWords(
 /** `every size`, `XS to M`, `XS, M and 2X`: neighbouring sizes are given as a range. */
 function sizesWords(ids: readonly string[], { sizes }: PatternDocument): string {
   if (ids.length === sizes.length) return "every size";
-  const stretches: string[][] = [];
-  sizes.forEach(({ id, label }, index) => {
-    if (!ids.includes(id)) return;
-    const last = stretches.at(-1);
-    const before = sizes[index - 1];
-    if (last !== undefined && before !== undefined && ids.includes(before.id)) last.push(label);
-    else stretches.push([label]);
-  });
-  const words = stretches.flatMap((labels) => (labels.length > 2 ? [`${labels[0]} to ${labels.at(-1)}`] : labels));
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  return inRanges(
+    sizes.map(({ label }) => label),
+    (index) => ids.includes(sizes[index]?.id ?? ""),
+  );
 }
 
 function sizeLabel({ size }: CauseInput, { sizes }: PatternDocument): string {

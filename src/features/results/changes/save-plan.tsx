@@ -11,10 +11,12 @@ interface SavePlanProps {
   readonly planId: string;
   readonly reason: string;
   readonly nextNumber: number;
+  /** Whom a correction of the text would still reach in time, in a sentence; null where it reaches nobody. */
+  readonly told: string | null;
 }
 
 /** Saves what the page shows. If saving fails, it says why and the reason stays as typed. */
-export function SavePlan({ callId, planId, reason, nextNumber }: SavePlanProps) {
+export function SavePlan({ callId, planId, reason, nextNumber, told }: SavePlanProps) {
   const [failed, save, pending] = useActionState(savePlannedRevision, undefined);
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -40,6 +42,15 @@ export function SavePlan({ callId, planId, reason, nextNumber }: SavePlanProps) 
           aria-describedby={describedBy("reason")}
         />
       </Field>
+      {told === null ? null : (
+        <label className="mb-5 flex min-h-11 cursor-pointer gap-3">
+          <input type="checkbox" name="tells" defaultChecked className="mt-0.5 size-5 shrink-0 accent-thread" />
+          <span className="min-w-0 wrap-anywhere">
+            Publish it as a correction to the testers of that size
+            <span className="numbers block text-sm text-soft">{told}</span>
+          </span>
+        </label>
+      )}
       {failed ? <Notice tone="problem">{failed.says}</Notice> : null}
       <Button type="submit" disabled={pending} aria-live="polite">
         {pending ? "Saving …" : `Save as revision ${nextNumber}`}

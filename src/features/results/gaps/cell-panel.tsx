@@ -9,12 +9,14 @@ import { Paging } from "@/ui/paging";
 import type { PatternDocument } from "@/engine/pattern";
 import type { NamedCause } from "@/engine/results";
 import type { BoardCell } from "./gap-board";
+import type { Asking } from "../asking";
 import { carrierSentence } from "../carrier-copy";
 import { causeSentence } from "../cause-copy";
 import type { OpenedCell } from "./cell-readings";
 import { shownSteps } from "./shown-steps";
 import { stepScale } from "./step-scale";
 import { verdictSentence } from "../verdict-copy";
+import { AskCarriers } from "./ask-carriers";
 import { CauseMark } from "./cause-mark";
 import { TesterSteps } from "./tester-steps";
 
@@ -39,11 +41,13 @@ interface CellPanelProps {
   readonly photos: ReactNode;
   /** Of testers on whom a finding rests, by id. */
   readonly names: ReadonlyMap<string, string>;
+  readonly asking: Asking;
 }
 
 /** An open cell: its verdict in a sentence, how it is calculated, its testers from target to reading, and their photos. */
 export function CellPanel(props: CellPanelProps) {
-  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref, photos, names } = props;
+  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref, photos, names, asking } =
+    props;
   const { page, pages } = opened.list;
   const pictures = opened.readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
   const scale = stepScale(
@@ -63,7 +67,12 @@ export function CellPanel(props: CellPanelProps) {
         {...{ cell, measurement, call, unit, closeHref }}
         designCm={designCm(pattern, measurement, cell.size)}
       />
-      {carriers === null ? null : <p className="mb-3 max-w-3xl text-sm">{carriers}</p>}
+      {carriers === null ? null : (
+        <div className="mb-4">
+          <p className="max-w-3xl text-sm font-semibold">{carriers}</p>
+          <AskCarriers restsOn={cell.cell.restsOn ?? []} measurement={measurement.id} {...{ asking }} />
+        </div>
+      )}
       {cell.causes.map((number) => {
         const cause = causes[number - 1];
         return cause === undefined ? null : (
@@ -101,7 +110,7 @@ export function CellPanel(props: CellPanelProps) {
 
 interface PanelHeadProps extends Omit<
   CellPanelProps,
-  "pattern" | "causes" | "opened" | "hrefOfTesters" | "photos" | "names"
+  "pattern" | "causes" | "opened" | "hrefOfTesters" | "photos" | "names" | "asking"
 > {
   readonly designCm: number;
 }

@@ -4,7 +4,7 @@ import type { Differences } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { cellKey } from "./gap-address";
 import { causeShown, type Show, type VerdictShow } from "../schema";
-import { cellState, verdictWords, type CellState } from "../verdict-copy";
+import { cellState, isCarried, verdictWords, type CellState } from "../verdict-copy";
 
 export interface BoardCell {
   readonly key: string;
@@ -24,9 +24,16 @@ interface BoardRow {
 
 /** The content of the Differences page: measurements down, sizes across. */
 export interface GapBoard {
-  readonly sizes: readonly { readonly size: Size; readonly testers: number }[];
+  readonly sizes: readonly {
+    readonly size: Size;
+    readonly testers: number;
+    /** What is to be said beside it; undefined for nothing. */
+    readonly mark: string | undefined;
+  }[];
   readonly rows: readonly BoardRow[];
   readonly tally: Readonly<Record<VerdictShow, number>>;
+  /** How many of those that are different rest on a single tester. */
+  readonly carried: number;
   /** How many tolerances every ruler covers on either side. */
   readonly reach: number;
   readonly unit: LengthUnit;
@@ -43,11 +50,15 @@ const SHOWN_AS: Readonly<Record<CellState, VerdictShow>> = {
 const LEAST_REACH = 2;
 const MOST_REACH = 3;
 
+interface Given {
+  readonly pattern: PatternDocument;
+  readonly differences: Differences;
+  /** What is to be said beside a size, by its id. */
+  readonly marks?: ReadonlyMap<string, string>;
+}
+
 /** Arranges an analysis by measurement and size. */
-export function gapBoard(
-  { pattern, differences }: { readonly pattern: PatternDocument; readonly differences: Differences },
-  unit: LengthUnit,
-): GapBoard {
+export function gapBoard({ pattern, differences, marks }: Given, unit: LengthUnit): GapBoard {
   const { sizes, measurements } = pattern;
   const causesOf = explaining(pattern, differences);
   const rows = measurements.map((measurement, index) => ({
@@ -62,9 +73,13 @@ export function gapBoard(
   const tally = { off: 0, holds: 0, open: 0, none: 0 };
   for (const { cells } of rows) for (const { state } of cells) tally[SHOWN_AS[state]] += 1;
   return {
-    sizes: sizes.map((size, index) => ({ size, testers: differences.testersBySize[index] ?? 0 })),
+    sizes: sizes.map((size, index) => ({
+      ...{ size, testers: differences.testersBySize[index] ?? 0 },
+      mark: marks?.get(size.id),
+    })),
     rows,
     tally,
+    carried: rows.flatMap(({ cells }) => cells).filter(({ state, cell }) => state === "off" && isCarried(cell)).length,
     reach: rulerReach(differences.cells, measurements),
     unit,
   };
@@ -75,6 +90,12 @@ export function isShown({ state, causes }: BoardCell, show: Show): boolean {
   if (show === undefined) return true;
   const cause = causeShown(show);
   return cause === null ? SHOWN_AS[state] === show : causes.includes(cause);
+}
+
+/** How many of the cells that are different a cause explains, by its number. */
+export function explainedBy({ rows }: Pick<GapBoard, "rows">, cause: number): { explained: number; off: number } {
+  const off = rows.flatMap(({ cells }) => cells).filter(({ state }) => state === "off");
+  return { explained: off.filter(({ causes }) => causes.includes(cause)).length, off: off.length };
 }
 
 /** Cells with the largest difference in tolerances first, those without a report last. */
@@ -104,16 +125,18 @@ function boardCell(
   };
 }
 
-/** A cause explains a cell if it changes it by at least half its tolerance. */
+/** A cause explains a cell if it changes it by at least half its tolerance, and not against its difference. */
 const MIN_EFFECT = 0.5;
 
 /** The numbers of the causes that explain a cell, by the cell's index in the analysis. */
-function explaining({ measurements }: PatternDocument, { causes }: Differences): (place: number) => number[] {
+function explaining({ measurements }: PatternDocument, { causes, cells }: Differences): (place: number) => number[] {
   return (place) => {
     const tolerance = measurements[place % measurements.length]?.toleranceCm ?? Number.NaN;
-    return causes.flatMap(({ estimate, movesCm }, index) =>
-      Math.abs((movesCm[place] ?? 0) * estimate) >= MIN_EFFECT * tolerance ? [index + 1] : [],
-    );
+    const gapCm = cells[place]?.gapCm ?? 0;
+    return causes.flatMap(({ estimate, movesCm }, index) => {
+      const effectCm = (movesCm[place] ?? 0) * estimate;
+      return Math.abs(effectCm) >= MIN_EFFECT * tolerance && effectCm * gapCm >= 0 ? [index + 1] : [];
+    });
   };
 }
 

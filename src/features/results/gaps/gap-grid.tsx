@@ -42,10 +42,11 @@ export function GapGrid({ content: { sizes, rows, reach }, opened, search, panel
               <th role="columnheader" scope="col">
                 Measurement
               </th>
-              {sizes.map(({ id, label, testers }) => (
+              {sizes.map(({ id, label, testers, mark }) => (
                 <th key={id} role="columnheader" scope="col">
                   <b>{label}</b>
                   <small>{testersWords(testers)}</small>
+                  {mark === undefined ? null : <em>{mark}</em>}
                 </th>
               ))}
             </tr>
@@ -150,5 +151,5 @@ function Cell({ cell, cellId, size, measurement, search, isOpened, order }: Cell
 
 /** The part of a verdict after its colon gets a line of its own, and so does the side after a difference. */
 function linesOf(words: string): string[] {
-  return words.split(/(?<=:) |(?<=^\d.*) (?=too )/);
+  return words.split(/(?<=:) |(?<=^(?:perhaps )?\d.*) (?=too )/);
 }

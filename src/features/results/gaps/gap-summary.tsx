@@ -40,6 +40,7 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
             href={addressOf(word.show)}
             current={show === word.show}
           />
+          {word.show === "off" && board.carried > 0 ? ` (${carriedWords(board)})` : ""}
         </span>
       ))}
       .
@@ -50,6 +51,13 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
       )}
     </p>
   );
+}
+
+/** How many of the differences a single tester carries. */
+function carriedWords({ carried, tally }: GapBoard): string {
+  const one = "on one tester’s measurements alone";
+  if (carried === tally.off) return carried === 1 ? one : `each ${one}`;
+  return `${carried} of them ${one}`;
 }
 
 interface TallyProps {

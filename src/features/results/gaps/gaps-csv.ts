@@ -1,8 +1,8 @@
-import { predict } from "@/engine/prediction";
 import type { PatternDocument } from "@/engine/pattern";
 import { csvText } from "@/server/csv";
 import { lengthCell } from "@/ui/format-length";
 import type { GapBoard } from "./gap-board";
+import { plannedLengths } from "./planned-lengths";
 
 /**
  * The cells as a table for a spreadsheet: a head line, then a line per cell, lengths as shown in the reader's unit.
@@ -13,14 +13,13 @@ export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">, pattern
   const planned = plannedLengths(pattern);
   const lines = rows.flatMap(({ measurement, cells }) =>
     cells.map(({ size, cell, words }) => {
-      const plannedCm = planned.get(`${size.id} ${measurement.id}`) ?? null;
-      const isMeasured = plannedCm !== null && cell.gapCm !== null && cell.reports > 0;
+      const { plannedCm, measuredCm } = planned(measurement.id, cell);
       return {
         letter: measurement.letter,
         measurement: measurement.label,
         size: size.label,
         [`planned (${unit})`]: lengthCell(plannedCm, unit),
-        [`measured (${unit})`]: lengthCell(isMeasured ? plannedCm + (cell.gapCm ?? 0) : null, unit),
+        [`measured (${unit})`]: lengthCell(measuredCm, unit),
         [`difference (${unit})`]: lengthCell(cell.gapCm, unit),
         [`at least (${unit})`]: lengthCell(cell.lowCm, unit),
         [`at most (${unit})`]: lengthCell(cell.highCm, unit),
@@ -30,13 +29,4 @@ export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">, pattern
     }),
   );
   return csvText(lines);
-}
-
-/** The planned lengths by size and measurement, cm. */
-function plannedLengths(pattern: PatternDocument): Map<string, number> {
-  return new Map(
-    pattern.sizes.flatMap(({ id: size }) =>
-      predict({ pattern, size }).measurements.map(({ measurement, designCm }) => [`${size} ${measurement}`, designCm]),
-    ),
-  );
 }

@@ -1,5 +1,7 @@
 import type { ReactNode } from "react";
+import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
@@ -10,9 +12,12 @@ import { gapAddress, gapSearch } from "./gap-address";
 import { gapBoard, type GapBoard } from "./gap-board";
 import type { OpenedCell } from "./cell-readings";
 import { gridContent, numberRows } from "./grid-content";
+import type { Asking } from "../asking";
 import type { Results } from "../loaders";
 import type { GapQuery, PageParts, Show } from "../schema";
 import { CellPanel, type PanelCall } from "./cell-panel";
+import { GapMatrix } from "./gap-matrix";
+import { matrixContent } from "./matrix-content";
 import { GapGrid } from "./gap-grid";
 import { GapSummary } from "./gap-summary";
 import { GapTable } from "./gap-table";
@@ -32,8 +37,13 @@ interface GapsViewProps {
   readonly photos: ReactNode;
   /** Of testers on whom a finding rests, by id. */
   readonly names: ReadonlyMap<string, string>;
-  /** Addresses of the pages of those who could be asked something, by id. */
-  readonly pages: ReadonlyMap<string, string>;
+  /** What is to be said beside a size that was corrected, by its id. */
+  readonly marks: ReadonlyMap<string, string>;
+  /** The corrected sizes, where there are any. */
+  readonly corrected: ReactNode;
+  /** Ids of the call's own testers of those, by their id in the analysis. */
+  readonly ids: ReadonlyMap<string, string>;
+  readonly asking: Asking;
 }
 
 /** The Differences page: a summary sentence, the rulers or the numbers, and the open cell. */
@@ -46,31 +56,41 @@ export function GapsView({
   readingNote = "",
   photos,
   names,
-  pages,
+  ids,
+  asking,
+  marks,
+  corrected,
 }: GapsViewProps) {
   const { pattern, differences } = results;
-  const board = gapBoard(results, unit);
+  const board = gapBoard({ ...results, marks }, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
-  const panel = openedPanel({ results, opened, query, call, unit, photos, names }, board);
+  const panel = openedPanel({ results, opened, query, call, unit, photos, names, asking }, board);
   return (
     <>
       {query.saved === undefined ? null : (
         <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
-          The differences below compare the reports with it, using the counts each tester really worked. {readingNote}
+          The differences below compare the reports with it, using the counts each tester really worked. {readingNote}{" "}
+          <a href={callPageHref(call.callId, "pattern")} className="text-link">
+            See the text, with what is to be fixed in it
+          </a>
+          .
         </Notice>
       )}
       <GapSummary board={board} show={query.show} addressOf={showing} />
       <LikelyCauses
         causes={differences.causes}
-        {...{ board, unit, pattern, names }}
+        {...{ board, unit, pattern, names, asking }}
         show={query.show}
         callId={call.callId}
         addressOf={showing}
       />
-      <NextQuestions questions={differences.askNext} {...{ pattern, names, pages }} callId={call.callId} />
+      <NextQuestions questions={differences.askNext} {...{ pattern, names, ids, asking }} callId={call.callId} />
+      {corrected}
       <Ways query={query} callId={call.callId} />
-      {query.view === "table" ? (
+      {query.view === "table" && query.sort === "pattern" ? (
+        <Matrix {...{ board, query, panel, pattern }} callId={call.callId} />
+      ) : query.view === "table" ? (
         <Numbers {...{ board, query, panel }} callId={call.callId} />
       ) : (
         <Rulers {...{ board, query, panel }} callId={call.callId} />
@@ -92,6 +112,20 @@ function Rulers({ board, query, callId, panel }: PagedProps) {
     <>
       <RulerLegend reach={board.reach} />
       <GapGrid {...{ content, panel }} opened={query.cell} search={gapSearch(query, { page, cell: undefined })} />
+      <GapPaging {...{ query, callId, page, pages }} />
+    </>
+  );
+}
+
+function Matrix({ board, query, callId, panel, pattern }: PagedProps & { readonly pattern: PatternDocument }) {
+  const { content, page, pages } = matrixContent(board, pattern, query);
+  const search = gapSearch(query, { page, cell: undefined });
+  return (
+    <>
+      <GapMatrix {...{ content, panel, search }} unit={board.unit} opened={query.cell} />
+      <p className="mt-2 mb-6 max-w-3xl text-sm text-soft">
+        At the pattern’s own gauge: what each tester’s gauge explains is taken out. Prints on a page of its own.
+      </p>
       <GapPaging {...{ query, callId, page, pages }} />
     </>
   );
@@ -121,7 +155,7 @@ function GapPaging({ query, callId, page, pages }: GapPagingProps) {
 }
 
 function openedPanel(
-  { results, opened, query, call, unit, photos, names }: Omit<GapsViewProps, "pages">,
+  { results, opened, query, call, unit, photos, names, asking }: Omit<GapsViewProps, "ids" | "marks" | "corrected">,
   board: GapBoard,
 ) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
@@ -131,7 +165,7 @@ function openedPanel(
   const { pattern, differences } = results;
   return (
     <CellPanel
-      {...{ cell, pattern, opened, call, unit, closeHref, photos, names }}
+      {...{ cell, pattern, opened, call, unit, closeHref, photos, names, asking }}
       hrefOfTesters={(testers) => gapAddress(call.callId, query, { testers })}
       causes={differences.causes}
       measurement={row.measurement}
@@ -154,7 +188,7 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
     },
   ] as const;
   return (
-    <div className="mb-4 flex flex-wrap items-center justify-between gap-3">
+    <div className="gap-ways mb-4 flex flex-wrap items-center justify-between gap-3">
       <ChoiceLinks
         label="View"
         choices={ways.map(({ label, changed, current }) => ({

@@ -17,6 +17,8 @@ export interface GridSize {
   readonly id: string;
   readonly label: string;
   readonly testers: number;
+  /** What is to be said beside it; undefined for nothing. */
+  readonly mark?: string | undefined;
 }
 
 export interface GridRow {
@@ -71,7 +73,7 @@ export function gridContent(board: GapBoard, { show, cell: opened, page: asked }
     tolerance: formatLength(measurement.toleranceCm, board.unit),
     cells: cells.map((cell) => gridCell(cell, board.reach, isShown(cell, show))),
   }));
-  const sizes = board.sizes.map(({ size: { id, label }, testers }) => ({ id, label, testers }));
+  const sizes = board.sizes.map(({ size: { id, label }, ...rest }) => ({ id, label, ...rest }));
   return { ...page, content: { sizes, rows, reach: board.reach } };
 }
 
@@ -92,7 +94,8 @@ export function numberRows(board: GapBoard, { show, cell: opened, page: asked, s
   return { ...page, content };
 }
 
-function pageWith({
+/** The page of the open cell, else the requested one. */
+export function pageWith({
   openedAt,
   asked,
   rows,

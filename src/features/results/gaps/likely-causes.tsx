@@ -5,11 +5,13 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
+import type { Asking } from "../asking";
 import { carrierSentence } from "../carrier-copy";
-import { causeSentence, rivalWords, shareWords } from "../cause-copy";
-import type { GapBoard } from "./gap-board";
+import { causeSentence, explainedWords, rivalWords } from "../cause-copy";
+import { explainedBy, type GapBoard } from "./gap-board";
 import { tellApartSentence } from "../changes/proposal-copy";
 import type { Show } from "../schema";
+import { AskCarriers } from "./ask-carriers";
 import { CauseMark } from "./cause-mark";
 
 interface LikelyCausesProps {
@@ -22,6 +24,7 @@ interface LikelyCausesProps {
   readonly addressOf: (show: Show) => string;
   /** Of testers on whom a finding rests, by id. */
   readonly names: ReadonlyMap<string, string>;
+  readonly asking: Asking;
 }
 
 /** The likely causes of the differences, best first, each with a link to its cells. */
@@ -36,7 +39,7 @@ export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
         </Link>
       }
     >
-      <ol className="grid gap-3 lg:grid-cols-3">
+      <ol className={`grid gap-3 ${COLUMNS[causes.length] ?? "lg:grid-cols-3"}`}>
         {causes.map((cause, index) => (
           <LikelyCause
             key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
@@ -52,12 +55,15 @@ export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
   );
 }
 
+/** One card spans the page. */
+const COLUMNS: Readonly<Record<number, string>> = { 1: "", 2: "lg:grid-cols-2" };
+
 interface LikelyCauseProps extends Omit<LikelyCausesProps, "causes" | "callId"> {
   readonly cause: Cause;
   readonly number: number;
 }
 
-function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, names }: LikelyCauseProps) {
+function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, names, asking }: LikelyCauseProps) {
   const cells = board.rows.flatMap((row) => row.cells).filter(({ causes }) => causes.includes(number)).length;
   const own = number === 1 ? "cause-1" : number === 2 ? "cause-2" : "cause-3";
   const carriers = carrierSentence(cause.restsOn, { pattern, names });
@@ -72,7 +78,7 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, nam
         <CauseMark number={number} /> {causeSentence(cause, pattern, unit)}
       </p>
       <p className="mt-1.5 text-sm text-soft">
-        {carriers ?? shareWords(cause.explains)}{" "}
+        {explainedWords(explainedBy(board, number))}{" "}
         {cells === 0 ? null : (
           <Link
             href={addressOf(show === own ? undefined : own)}
@@ -84,6 +90,8 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, nam
           </Link>
         )}
       </p>
+      {carriers === null ? null : <p className="mt-1.5 text-sm font-semibold">{carriers}</p>}
+      <AskCarriers restsOn={cause.restsOn} {...{ asking }} />
       {tied.length === 0 ? null : (
         <p className="mt-1.5 text-sm text-soft">
           It could equally be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}

@@ -26,7 +26,12 @@ export function nextQuestionSentence(question: NextQuestion, { pattern, names }:
   }
 }
 
-/** How many differences a question settles, as far as can be foreseen. */
-export function settlesWords(settles: number): string {
-  return `settles about ${tenths(settles)}`;
+/** What a question settles, as far as can be foreseen. */
+export function settlesWords({ settles }: Pick<NextQuestion, "settles">): string {
+  if (settles < MIN_TOLD) return "It would hardly settle anything by itself.";
+  const [count, one] = [tenths(settles), settles >= 0.95 && settles < 1.05];
+  return `It would settle about ${count} ${one ? "verdict" : "verdicts"}.`;
 }
+
+/** Less is not told as a number. */
+const MIN_TOLD = 0.05;

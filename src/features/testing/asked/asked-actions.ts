@@ -3,13 +3,16 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { callAccess, type CallAccess } from "@/features/calls/access";
+import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
+import { AppError } from "@/server/errors";
 import { formAction } from "@/server/form-action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { testerAccess } from "../home/request-access";
 import { answerAboutNumber, askAboutNumber, markAnswerSeen, withdrawQuestion } from "./asked-mutations";
-import { answerFormSchema, askFormSchema } from "./asked-schema";
+import { measureWords } from "./asked-copy";
+import { answerFormSchema, askFormSchema, askToMeasureSchema } from "./asked-schema";
 
 /** The designer asks a tester about a number of their report. */
 export const askAbout = formAction(askFormSchema, async ({ callId, testerId, number, formKey, asks }) => {
@@ -19,6 +22,22 @@ export const askAbout = formAction(askFormSchema, async ({ callId, testerId, num
   revalidatePath(`/calls/${callId}`, "layout");
   return undefined;
 });
+
+/** The designer asks a tester, in ready words, to measure something again, or what their report leaves out. */
+export const askToMeasure = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, testerId, measurement, what, formKey } = parseForm(askToMeasureSchema, form);
+    const access = await callAccess(viewer, callId, "editor");
+    const { document } = await latestRevision(access.pattern);
+    const label = document.measurements.find(({ id }) => id === measurement)?.label;
+    if (label === undefined) throw new AppError("not-found");
+    const key = idempotencyKey(formKey, JSON.stringify([testerId, measurement, what]));
+    const asks = measureWords(what, label);
+    await askAboutNumber(access, { testerId, number: { measurement }, asks, idempotencyKey: key });
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
+  },
+);
 
 const questionSchema = z.object({ callId: z.string(), questionId: z.uuid() });
 

@@ -1,5 +1,13 @@
 import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
+import type { AskToMeasure } from "./asked-schema";
+
+/** The question in the designer's words, which the tester reads at the measurement. */
+export function measureWords(what: AskToMeasure, label: string): string {
+  return what === "measure"
+    ? `Your report leaves out ${label}. Could you measure it, please?`
+    : `Could you measure ${label} once more, please, and add it as another reading? Much rests on this number, and a second reading would show how sure it is.`;
+}
 
 /** The designer asks about one number of their report. @param about what they typed. */
 export function askedContent(

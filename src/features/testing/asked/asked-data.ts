@@ -1,4 +1,5 @@
 import "server-only";
+import { parseField } from "@/engine/reporting";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 
@@ -50,4 +51,36 @@ export async function questionsAboutNumbers(
     select: { ...NUMBER_QUESTION, seenAt: true },
   });
   return rows.map(({ seenAt, ...row }) => ({ ...toNumberQuestion(row), isSeen: seenAt !== null }));
+}
+
+/** A measurement about which a tester has a question that they have not answered. */
+export interface AskedMeasurement {
+  readonly testerId: string;
+  readonly measurement: string;
+  readonly askedAt: Date;
+}
+
+/** All such of a call. */
+export async function askedMeasurements(access: CallAccess): Promise<AskedMeasurement[]> {
+  const rows = await database().numberQuestion.findMany({
+    where: { answeredAt: null, tester: { call: callScope(access) } },
+    orderBy: { createdAt: "asc" },
+    select: { testerId: true, field: true, createdAt: true },
+  });
+  return rows.flatMap(({ testerId, field: name, createdAt: askedAt }) => {
+    const field = parseField(name);
+    return field?.kind === "reading" ? [{ testerId, measurement: field.id, askedAt }] : [];
+  });
+}
+
+/** Those of some testers of a call who can be asked about their report. */
+export async function askableTesters(access: CallAccess, testerIds: readonly string[]): Promise<ReadonlySet<string>> {
+  const rows = await database().tester.findMany({
+    where: {
+      ...{ id: { in: [...testerIds] }, call: callScope(access), acceptedAt: { not: null }, stoppedAt: null },
+      reportedAt: { not: null },
+    },
+    select: { id: true },
+  });
+  return new Set(rows.map(({ id }) => id));
 }

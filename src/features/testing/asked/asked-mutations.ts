@@ -1,5 +1,6 @@
 import "server-only";
-import { fieldOf, readReport, type TypedReport } from "@/engine/reporting";
+import type { PatternDocument } from "@/engine/pattern";
+import { fieldOf, keysOf, readReport, type TypedReport } from "@/engine/reporting";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import type { StoredReport } from "@/features/calls/report-schema";
@@ -50,7 +51,7 @@ export async function askAboutNumber(
     const typed = row.reportDraft?.sent == null ? sent.typed : textsSchema.parse(row.reportDraft.sent);
     const context = { ...reader, pattern: revision.document, size: sent.report.size };
     const read = readReport(typed, context);
-    const field = fieldOfNumber(number, { read, stored: sent.report });
+    const field = fieldOfNumber(number, { read, stored: sent.report, typed, pattern: revision.document });
     if (field === null) throw new AppError("not-found");
     const known = await transaction.numberQuestion.count({ where: { idempotencyKey } });
     if (known > 0) return;
@@ -70,10 +71,17 @@ export async function askAboutNumber(
 interface NumberIn {
   readonly read: ReturnType<typeof readReport>;
   readonly stored: StoredReport;
+  readonly typed: TypedReport;
+  readonly pattern: PatternDocument;
 }
 
 /** The tester's own field of a number, by which they find it; null where the report has none. */
-function fieldOfNumber(number: AskedNumber, { read, stored }: NumberIn): string | null {
+function fieldOfNumber(number: AskedNumber, { read, stored, typed, pattern }: NumberIn): string | null {
+  if ("measurement" in number) {
+    const { measurement } = number;
+    if (!pattern.measurements.some(({ id }) => id === measurement)) return null;
+    return fieldOf.reading(measurement, keysOf(typed, { reading: measurement }).at(-1) ?? "1", "value");
+  }
   if ("count" in number) return Object.hasOwn(stored.worked ?? {}, number.count) ? fieldOf.worked(number.count) : null;
   const { part, position } = number;
   const index = storedPositions(read.report, stored)[part].indexOf(position);

@@ -6,10 +6,10 @@ import { numberChangesSchema, workedCountsSchema, type NumberChange } from "@/fe
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
+import { placeSchema } from "@/features/patterns/schema";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { z } from "zod";
-import { placeSchema } from "../questions/schema";
 import { answerGroups, type AnswerGroup } from "./correction-standings-data";
 
 /** A correction as its readers see it. */

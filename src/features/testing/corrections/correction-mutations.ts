@@ -4,7 +4,7 @@ import type { NumberChange } from "@/features/calls/correction-schema";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { holdCall } from "@/features/calls/mutations";
 import { AppError } from "@/server/errors";
-import { inTransaction } from "@/server/transaction";
+import { inTransaction, type Connection } from "@/server/transaction";
 import { writeCorrection } from "./correction-mail-mutations";
 
 interface NewCorrection {
@@ -23,11 +23,13 @@ interface NewCorrection {
 /**
  * Publishes a correction to the testers of a call, open or closed: what is wrong stays wrong for those who have finished.
  *
+ * @param connection a transaction that it is part of.
  * @throws {AppError} "not-found" if the viewer may not edit the call.
  */
 export async function publishCorrection(
   access: CallAccess,
   { place, morePlaces = [], numbers = [], sizes, ...correction }: NewCorrection,
+  connection?: Connection,
 ): Promise<void> {
   const { callId, pattern } = access;
   await inTransaction(async (transaction) => {
@@ -43,5 +45,5 @@ export async function publishCorrection(
       skipDuplicates: true,
     });
     if (count > 0) await writeCorrection(transaction, access, { ...correction, sizes, numbers });
-  });
+  }, connection);
 }

@@ -4,6 +4,7 @@ import { callEditScope, callScope, type CallAccess } from "@/features/calls/acce
 import { holdCall } from "@/features/calls/mutations";
 import { patternEditScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
+import { noteCorrectedSizes } from "@/features/patterns/follow-up/follow-up-mutations";
 import { saveRevision } from "@/features/patterns/mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -34,8 +35,11 @@ export async function takeIn(access: CallAccess, { correctionIds, baseNumber }: 
     const revised = revisedPattern(document, corrections);
     if (!revised.isChanged) throw new AppError("nothing-to-send", NOTHING);
     const reason = corrections.map(({ text }) => text).join("\n");
-    const next = { document: savable(revised.document), reason: shortened(reason), baseNumber };
+    const after = savable(revised.document);
+    const next = { document: after, reason: shortened(reason), baseNumber };
     const saved = await saveRevision(access.pattern, next, transaction);
+    const textFixes = corrections.flatMap(({ numbers }) => numbers);
+    await noteCorrectedSizes(transaction, { revisionId: saved.revisionId, before: document, after, textFixes });
     await note(transaction, { access, correctionIds, revisionId: saved.revisionId });
     return saved.number;
   });

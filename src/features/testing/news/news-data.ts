@@ -2,9 +2,9 @@ import "server-only";
 import type { Place } from "@/engine/instructions";
 import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import { placeSchema } from "@/features/patterns/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { placeSchema } from "../questions/schema";
 
 /** An answer that a tester has not read yet. */
 export interface NewAnswer {

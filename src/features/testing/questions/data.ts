@@ -4,9 +4,9 @@ import { callScope, type CallAccess } from "@/features/calls/access";
 import { revisionSelect, toRevision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "@/features/testing/photos/own-photo-data";
+import { placeSchema } from "@/features/patterns/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { placeSchema } from "./schema";
 
 /** The instructions that a tester reads. @throws {AppError} "not-found" if the tester has no revision. */
 export async function textOfTester(

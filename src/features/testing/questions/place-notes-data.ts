@@ -3,11 +3,11 @@ import { z } from "zod";
 import type { CallAccess } from "@/features/calls/access";
 import type { PatternDocument } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
+import { placeSchema } from "@/features/patterns/schema";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
 import { groupByPlace, type PlaceGroup } from "./group-by-place";
 import type { QuestionsQuery } from "./questions-query";
-import { placeSchema } from "./schema";
 
 /*
  * Questions and trouble spots of the written instructions, by place. Only the places of one page are read, and the first few

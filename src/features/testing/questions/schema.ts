@@ -2,9 +2,6 @@ import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
 import { MAX_TEXT_LENGTH } from "./max-text-length";
 
-/** A place of the instructions as stored. */
-export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
-
 /** A text, or nothing. Browsers send line breaks as two characters. */
 export const freeText = z
   .string()

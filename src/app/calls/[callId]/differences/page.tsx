@@ -2,14 +2,18 @@ import type { Metadata } from "next";
 import { cellReadings, type OpenedCell } from "@/features/results/gaps/cell-readings";
 import { GapsView } from "@/features/results/gaps/gaps-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
-import { madeDecisions, namesAndPages, storedTesters } from "@/features/results/data";
+import { madeDecisions, namesAndIds, storedTesters } from "@/features/results/data";
 import { loadEvidence, loadResults, type Results } from "@/features/results/loaders";
 import { instructionErrorCopy } from "@/features/results/changes/accepted-copy";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/results/schema";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
+import { CorrectedSizes } from "@/features/patterns/follow-up/corrected-sizes";
+import { retestMarks } from "@/features/patterns/follow-up/retest-copy";
+import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
 import { loadCall } from "@/features/calls/loaders";
+import { askingIn } from "../asking-in";
 import { PhotosInSize } from "../photos-in-size";
 import { pageOfList } from "@/ui/page-number";
 
@@ -23,15 +27,26 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const evidence = query.saved === undefined ? null : await loadEvidence(patternId, query.saved);
   const opened = await openedCell(loaded.access, found.results, query);
   const asked = (found.results?.differences.askNext ?? []).flatMap(({ tester }) => tester ?? []);
-  const { names, pages } = await namesAndPages(loaded.access, [...carriersShown(found.results, query), ...asked]);
+  const { names, ids } = await namesAndIds(loaded.access, [...carriersShown(found.results, query), ...asked]);
+  const asking = await askingIn(loaded, { names, ids });
+  const pattern = loaded.revision.document;
+  const standings = await correctedSizeStandings(loaded.access.pattern, pattern);
   const size = loaded.revision.document.sizes.find(({ id }) => id === query.cell?.split(".")[0]);
   return (
     <CallPage loaded={loaded} page="differences">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => (
           <GapsView
-            {...{ results, query, opened, names, pages }}
+            {...{ results, query, opened, names, ids, asking }}
             photos={size === undefined ? null : <PhotosInSize access={loaded.access} size={size} />}
+            marks={retestMarks(standings)}
+            corrected={
+              <CorrectedSizes
+                {...{ patternId, pattern, standings }}
+                mayEdit={loaded.mayEdit}
+                ownName={loaded.viewer.name}
+              />
+            }
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
             readingNote={instructionErrorCopy(evidence?.instructionErrors ?? [], results.pattern)}

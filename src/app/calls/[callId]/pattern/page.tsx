@@ -5,6 +5,8 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { WrittenInstructions } from "@/features/patterns/components/written-instructions";
+import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { fixesUnderPassages, InstructionFixList } from "@/features/patterns/follow-up/instruction-fix-list";
 import { Day } from "@/ui/day";
 import { Section } from "@/ui/section";
 
@@ -13,7 +15,9 @@ export const metadata: Metadata = { title: CALL_PAGES.pattern.name };
 export default async function CallPatternPage({ params }: PageProps<"/calls/[callId]/pattern">) {
   const loaded = await loadCall((await params).callId);
   const { revision } = loaded;
-  const { instructions } = revision.document;
+  const pattern = revision.document;
+  const { instructions } = pattern;
+  const fixes = await openInstructionFixes(loaded.access.pattern, pattern);
   return (
     <CallPage
       loaded={loaded}
@@ -26,13 +30,16 @@ export default async function CallPatternPage({ params }: PageProps<"/calls/[cal
       }
     >
       <div className="grid items-start gap-x-12 lg:grid-cols-[2fr_1fr]">
-        <Section title="Text">
-          {instructions ? (
-            <WrittenInstructions text={instructions} />
-          ) : (
-            <p className="text-soft">This pattern has no written instructions yet.</p>
-          )}
-        </Section>
+        <div className="min-w-0">
+          <InstructionFixList patternId={loaded.call.patternId} mayEdit={loaded.mayEdit} {...{ pattern, fixes }} />
+          <Section title="Text">
+            {instructions ? (
+              <WrittenInstructions text={instructions} under={fixesUnderPassages(fixes, pattern)} />
+            ) : (
+              <p className="text-soft">This pattern has no written instructions yet.</p>
+            )}
+          </Section>
+        </div>
         <div>
           <Section title="This pattern">
             <PatternLinks loaded={loaded} />

@@ -5,6 +5,8 @@ import { PatternEditor } from "@/features/patterns/editor/pattern-editor";
 import { patternAccess } from "@/features/patterns/access";
 import { openCorrections } from "@/features/testing/corrections/correction-data";
 import { OpenCorrections } from "@/features/testing/corrections/open-corrections";
+import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { InstructionFixList } from "@/features/patterns/follow-up/instruction-fix-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadEditing } from "@/features/patterns/loaders";
@@ -29,7 +31,8 @@ export default async function EditPage({ params }: Props) {
       </PatternFrame>
     );
   }
-  const open = await openCorrections(await patternAccess(viewer, patternId, "editor"));
+  const access = await patternAccess(viewer, patternId, "editor");
+  const [open, fixes] = await Promise.all([openCorrections(access), openInstructionFixes(access, revision.document)]);
   const start = {
     patternId,
     base: revision.document,
@@ -41,6 +44,7 @@ export default async function EditPage({ params }: Props) {
   return (
     <PatternFrame page={page} tab="edit">
       <OpenCorrections calls={open} />
+      <InstructionFixList pattern={revision.document} {...{ patternId, fixes, mayEdit }} />
       {content !== null && draft !== null && draft.baseNumber < revision.number ? (
         <Notice title={`${revision.createdBy ?? "Someone"} has saved revision ${revision.number} in the meantime`}>
           <p>

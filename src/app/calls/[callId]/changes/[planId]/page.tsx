@@ -1,9 +1,12 @@
 import type { Metadata } from "next";
 import { patternChanges } from "@/engine/editing";
 import { PlanView } from "@/features/results/changes/plan-view";
-import { loadPlan } from "@/features/results/loaders";
+import { textFixes } from "@/features/results/changes/text-fixes";
+import { earlyWords } from "@/features/results/early-correction-copy";
+import { tellableInTime } from "@/features/results/early-corrections-data";
+import { loadPlan, type LoadedPlan } from "@/features/results/loaders";
 import { CallPage } from "@/features/calls/components/call-page";
-import { loadCall } from "@/features/calls/loaders";
+import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
 import { ruleWarnings } from "@/features/patterns/pattern-copy";
 
@@ -23,6 +26,7 @@ export default async function PlanPage({ params }: PageProps<"/calls/[callId]/ch
         mayEdit={loaded.mayEdit}
         number={loaded.revision.number}
         callVersion={loaded.call.version}
+        told={await toldInTime(loaded, plan)}
         draw={({ pattern }) => {
           const alike = patternChanges(plan.base.document, pattern).filter(
             ({ size, path }) => size === undefined && !path.endsWith("terms"),
@@ -35,4 +39,16 @@ export default async function PlanPage({ params }: PageProps<"/calls/[callId]/ch
       />
     </CallPage>
   );
+}
+
+/** Who of an open test could still be told in time what the plan finds wrong in the text. */
+async function toldInTime(
+  { access, call }: LoadedCall,
+  { plan: { output }, base }: LoadedPlan,
+): Promise<string | null> {
+  if (call.status !== "open" || output?.status !== "revised") return null;
+  const { pattern: after, instructionErrors } = output;
+  const fixes = textFixes({ before: base.document, after, instructionErrors });
+  const early = await tellableInTime(access, base.document, fixes);
+  return early.length === 0 ? null : early.map((one) => earlyWords(one, base.document)).join(" ");
 }

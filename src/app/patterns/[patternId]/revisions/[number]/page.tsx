@@ -7,6 +7,8 @@ import { ChangeList } from "@/features/patterns/components/change-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { patternAccess } from "@/features/patterns/access";
+import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
+import { RetestNotice } from "@/features/patterns/follow-up/retest-notice";
 import { loadRevision } from "@/features/patterns/loaders";
 import { publishedVersions } from "@/features/patterns/published-data";
 import { CorrectionList } from "@/features/testing/errata/correction-list";
@@ -26,11 +28,13 @@ export default async function RevisionPage({ params }: Props) {
   const page = await loadRevision(patternId, number);
   const { read, before, viewer, mayEdit } = page;
   const access = await patternAccess(viewer, patternId, "viewer");
-  const [evidence, versions, corrections] = await Promise.all([
+  const [evidence, versions, corrections, standings] = await Promise.all([
     loadEvidence(patternId, read.number),
     publishedVersions(access),
     correctionsIn(access, { revisionId: read.revisionId, pattern: read.document }),
+    correctedSizeStandings(access, read.document),
   ]);
+  const corrected = standings.filter(({ revisionNumber }) => revisionNumber <= read.number);
   return (
     <PatternFrame page={page} tab="revisions">
       <Section
@@ -49,6 +53,7 @@ export default async function RevisionPage({ params }: Props) {
           </a>
         }
       >
+        <RetestNotice pattern={read.document} standings={corrected} />
         <PublishSection {...{ patternId, versions, mayEdit }} revisionNumber={read.number} />
         {before ? (
           <>
