@@ -101,7 +101,9 @@ test("a designer asks for a measurement in one tap, and the tester finds the que
   expect(designer.accountId).not.toBe("");
   const callId = await importCall(page, { ...CALL, testers: CALL.testers.filter((_, index) => index % 2 === 0) });
   // As if those whose reports were brought in had pages of their own.
-  await query("UPDATE tester SET accepted_at = now() WHERE call_id = $1", [callId]);
+  const accepted = "invited_at = now(), invitation_expires_at = now() + interval '1 day', accepted_at = now()";
+  const revision = "revision_id = (SELECT revision.id FROM revision JOIN call USING (pattern_id) WHERE call.id = $1)";
+  await query(`UPDATE tester SET ${accepted}, ${revision} WHERE call_id = $1`, [callId]);
   await page.reload();
   const questions = page.getByRole("region", { name: "What to ask next" });
   const asked = questions.getByRole("listitem").filter({ hasText: "for E Upper arm, which their report leaves out." });

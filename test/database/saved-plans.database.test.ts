@@ -134,7 +134,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
     const fix = { count: "body", size: "size-2x", was: 299, becomes: 292 };
     expect(await openInstructionFixes(access.pattern, document)).toMatchObject([{ ...fix, gives: "right" }]);
     expect(await correctedSizeStandings(access.pattern, document)).toMatchObject([
-      { size: "size-2x", measurements: ["bust"], revisionNumber: 2, status: "due" },
+      { size: "size-2x", measurements: ["bust", "hem-width"], revisionNumber: 2, status: "due" },
     ]);
     expect(await publishedCorrections(access)).toMatchObject([
       { numbers: [fix], sizes: ["size-2x"], text: "Size 2X: work 292 stitches for “Body stitches”, not 299." },

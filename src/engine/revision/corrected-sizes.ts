@@ -1,7 +1,7 @@
 import { measurementsOfCount, ownValue, type PatternDocument } from "../pattern";
 
 /** A size that is worked otherwise than in the revision before. */
-export interface CorrectedSize {
+interface CorrectedSize {
   readonly size: string;
   /** Ids of the measurements that this changes, in the pattern's order; none where no measurement has its counts. */
   readonly measurements: readonly string[];

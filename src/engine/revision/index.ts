@@ -1,7 +1,7 @@
 export { adjustInput } from "./adjust-input";
 export { carriedOver } from "./carried-over";
 export { combinedCall } from "./combined-call";
-export { correctedSizes, type CorrectedSize } from "./corrected-sizes";
+export { correctedSizes } from "./corrected-sizes";
 export { expectations, type Expectation } from "./expectations";
 export { applyInstructionErrors, type InstructionError } from "./instruction-errors";
 export { reviseCall } from "./revise-call";

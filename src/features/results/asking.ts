@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 
 /** What could be asked of a tester, by their id in the analysis. */
-export interface AskedOfTester {
+interface AskedOfTester {
   readonly tester: string;
   readonly measurement: string;
   readonly what: "measure-again" | "measure";

@@ -3,6 +3,7 @@ import { callAccess, type CallAccess } from "@/features/calls/access";
 import type { NextStep } from "@/features/calls/call-pages";
 import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type CallStanding } from "@/features/calls/standing-data";
+import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
 import { latestRevision, type Revision } from "@/features/patterns/data";
 import { earlyWords, earlyWordsByCount } from "./early-correction-copy";
 import { earlyCorrections } from "./early-corrections-data";
@@ -23,13 +24,21 @@ interface Standing {
 
 /** Everything in a call that its designer has to do; in a closed one, only to take photos down and to save names. */
 export async function callSteps(access: CallAccess, { standing, revision, now }: Standing): Promise<NextStep[]> {
-  const [withdrawn, deleted, together, corrections] = await Promise.all([
+  const [withdrawn, deleted, together, corrections, fixes] = await Promise.all([
     withdrawalSteps(access),
     standing.isOpen ? [] : retentionSteps(access),
     isRun(standing) ? progressNeeds(access, { pattern: revision.document, now }) : [],
     correctionSteps(access, { standing, revision }),
+    openInstructionFixes(access.pattern, revision.document),
   ]);
-  return [...withdrawn, ...deleted, ...corrections, ...stepsOf(standing, together)];
+  return [...withdrawn, ...deleted, ...corrections, ...fixSteps(fixes.length), ...stepsOf(standing, together)];
+}
+
+/** What accepted changes found wrong in the written instructions. */
+function fixSteps(many: number): NextStep[] {
+  if (many === 0) return [];
+  const numbers = many === 1 ? "1 number is" : `${many} numbers are`;
+  return [{ page: "pattern", message: `${numbers} still to be fixed in the instructions.`, link: "See where" }];
 }
 
 /** What corrections ask of the designer of a call that is run: those to publish in time, and those without an answer. */

@@ -9,7 +9,7 @@ import { patternEditScope, type PatternAccess } from "../access";
 import { saveRevision } from "../mutations";
 
 /** A number that the text gives for a count of a size, and the right one. */
-export interface TextFix {
+interface TextFix {
   readonly count: string;
   readonly size: string;
   readonly was: number;

@@ -7,7 +7,7 @@ import type { RetestStatus } from "./retest-status";
 type Named = Pick<PatternDocument, "sizes" | "measurements">;
 
 /** Corrected sizes of which the same is to be said. */
-export interface RetestGroup {
+interface RetestGroup {
   readonly key: string;
   readonly sizes: readonly string[];
   readonly revisionNumber: number;

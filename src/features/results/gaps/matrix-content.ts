@@ -19,7 +19,7 @@ export interface MatrixRow {
   readonly cells: readonly MatrixCell[];
 }
 
-export interface MatrixCell {
+interface MatrixCell {
   readonly state: CellState;
   readonly planned: string;
   /** "" where nobody measured it. */

@@ -3,7 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
 
 /** A length as the pattern plans it and as testers measured it, at the pattern's own gauge, cm; null where it is not known. */
-export interface PlannedLength {
+interface PlannedLength {
   readonly plannedCm: number | null;
   readonly measuredCm: number | null;
 }

@@ -54,7 +54,7 @@ export async function questionsAboutNumbers(
 }
 
 /** A measurement about which a tester has a question that they have not answered. */
-export interface AskedMeasurement {
+interface AskedMeasurement {
   readonly testerId: string;
   readonly measurement: string;
   readonly askedAt: Date;
