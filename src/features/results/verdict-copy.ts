@@ -32,7 +32,7 @@ export function verdictWords(cell: Cell, { measurement, unit, size }: VerdictCon
       return "as planned";
     case "off":
       return isCarried(cell)
-        ? `perhaps ${sized(cell.gapCm ?? 0, { words, unit })}`
+        ? `${sized(cell.gapCm ?? 0, { words, unit })}, perhaps`
         : sized(cell.gapCm ?? 0, { words, unit });
     case "leaning":
       return `probably ${side(cell.gapCm ?? 0, words)}`;

@@ -32,7 +32,7 @@ describe("the words of a verdict", () => {
     [{ verdict: "unsettled" as const, testersToSettle: 1 }, "not enough data: 1 more tester in L"],
     [{ verdict: "unsettled" as const, testersToSettle: 24 }, "not enough data"],
     [{ verdict: "unsettled" as const }, "not enough data"],
-    [{ restsOn: [{ tester: "t1", measurement: null }] }, "perhaps 2 cm too wide"],
+    [{ restsOn: [{ tester: "t1", measurement: null }] }, "2 cm too wide, perhaps"],
     [{ reports: 0, verdict: "leaning" as const }, "no report yet"],
   ])("%j is “%s”", (change, words) => {
     expect(verdictWords(cell(change), inL)).toBe(words);

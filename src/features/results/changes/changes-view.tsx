@@ -7,6 +7,7 @@ import { Section } from "@/ui/section";
 import type { Asking } from "../asking";
 import { carrierSentence } from "../carrier-copy";
 import { AskCarriers } from "../gaps/ask-carriers";
+import { mostMoved } from "../most-moved";
 import { fitBoard } from "../fit/fit-board";
 import { easeWords, fitSentence } from "../fit/fit-copy";
 import type { Results } from "../loaders";
@@ -33,9 +34,10 @@ interface ChangesViewProps {
 export function ChangesView({ results, call, unit, baseNumber, formKey, names, asking }: ChangesViewProps) {
   const found = proposals({ ...results, unit });
   const { pattern } = results;
-  const carried = found.flatMap(({ cause: { restsOn }, sentence }, index) => {
+  const carried = found.flatMap(({ cause, sentence }, index) => {
+    const { restsOn } = cause;
     const words = carrierSentence(restsOn, { pattern, names });
-    return words === null ? [] : [{ index, sentence, words, restsOn }];
+    return words === null ? [] : [{ index, sentence, words, restsOn, measurement: mostMoved(cause, pattern) }];
   });
   return (
     <>
@@ -76,6 +78,7 @@ interface CarriedCausesProps {
     readonly sentence: string;
     readonly words: string;
     readonly restsOn: readonly Carrier[];
+    readonly measurement: string | undefined;
   }[];
   readonly asking: Asking;
 }
@@ -85,11 +88,11 @@ function CarriedCauses({ carried, asking }: CarriedCausesProps) {
   if (carried.length === 0) return null;
   return (
     <ul className="mb-5 grid gap-3">
-      {carried.map(({ index, sentence, words, restsOn }) => (
+      {carried.map(({ index, sentence, words, restsOn, measurement }) => (
         <li key={index} className="numbers rounded-md border-l-4 border-line-strong bg-band px-4 py-3 wrap-anywhere">
           <p>{sentence}</p>
           <p className="font-semibold">{words} Ask before you change anything.</p>
-          <AskCarriers {...{ restsOn, asking }} />
+          <AskCarriers {...{ restsOn, asking, measurement }} />
         </li>
       ))}
     </ul>

@@ -6,7 +6,7 @@ interface AskCarriersProps {
   readonly restsOn: readonly Carrier[];
   readonly asking: Asking;
   /** What a tester is asked about, if the finding rests on all that they measured. */
-  readonly measurement?: string;
+  readonly measurement?: string | undefined;
 }
 
 /** The way to ask each tester on whom a finding rests to measure again. */

@@ -122,7 +122,7 @@ interface CellProps {
 
 /** One cell: its ruler, its verdict, and a link to its testers. */
 function Cell({ cell, cellId, size, measurement, search, isOpened, order }: CellProps) {
-  const { state, words, estimate, causes = [], isOther = false } = cell;
+  const { state, words, estimate, causes = [], isOther = false, isCarried = false } = cell;
   return (
     <td
       role="gridcell"
@@ -135,7 +135,7 @@ function Cell({ cell, cellId, size, measurement, search, isOpened, order }: Cell
       <a href={openCell(search, cellId)} data-cell={cellId} aria-expanded={isOpened}>
         <span className="sr-only">{`${measurement}, ${size}: `}</span>
         <b aria-hidden="true">{size}</b>
-        <IntervalRuler mark={MARKS[state]} estimate={estimate} />
+        <IntervalRuler mark={isCarried ? "hollow" : MARKS[state]} estimate={estimate} />
         <span>
           {linesOf(words).map((line) => (
             <i key={line}>{`${line} `}</i>
@@ -151,5 +151,5 @@ function Cell({ cell, cellId, size, measurement, search, isOpened, order }: Cell
 
 /** The part of a verdict after its colon gets a line of its own, and so does the side after a difference. */
 function linesOf(words: string): string[] {
-  return words.split(/(?<=:) |(?<=^(?:perhaps )?\d.*) (?=too )/);
+  return words.split(/(?<=:) |(?<=^\d.*) (?=too )/);
 }

@@ -4,7 +4,7 @@ import { pageOfList, type PageOfList } from "@/ui/page-number";
 import { byWorst, isShown, type BoardCell, type GapBoard } from "./gap-board";
 import { cellEstimate } from "../components/ruler-marks";
 import type { GapQuery } from "../schema";
-import type { CellState } from "../verdict-copy";
+import { isCarried, type CellState } from "../verdict-copy";
 
 /** What the grid of rulers draws, and nothing more, because all of it is sent to the browser. */
 export interface GridContent {
@@ -37,6 +37,8 @@ export interface GridCell {
   readonly causes?: readonly number[] | undefined;
   /** It does not match the reader's filter. */
   readonly isOther?: true | undefined;
+  /** A single tester carries its verdict. */
+  readonly isCarried?: true | undefined;
 }
 
 /** One cell as a row of numbers, in the reader's unit. */
@@ -116,5 +118,6 @@ function gridCell({ cell, state, words, toleranceCm, causes }: BoardCell, reach:
     estimate: cellEstimate(cell, { toleranceCm, reach }),
     ...(causes.length === 0 ? {} : { causes }),
     ...(shown ? {} : { isOther: true }),
+    ...(isCarried(cell) ? { isCarried: true } : {}),
   };
 }

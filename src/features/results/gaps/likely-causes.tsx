@@ -1,6 +1,6 @@
 import Link from "next/link";
-import type { Cause } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
+import type { NamedCause } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
@@ -8,6 +8,7 @@ import { Section } from "@/ui/section";
 import type { Asking } from "../asking";
 import { carrierSentence } from "../carrier-copy";
 import { causeSentence, explainedWords, rivalWords } from "../cause-copy";
+import { mostMoved } from "../most-moved";
 import { explainedBy, type GapBoard } from "./gap-board";
 import { tellApartSentence } from "../changes/proposal-copy";
 import type { Show } from "../schema";
@@ -15,7 +16,7 @@ import { AskCarriers } from "./ask-carriers";
 import { CauseMark } from "./cause-mark";
 
 interface LikelyCausesProps {
-  readonly causes: readonly Cause[];
+  readonly causes: readonly NamedCause[];
   readonly pattern: PatternDocument;
   readonly board: GapBoard;
   readonly unit: LengthUnit;
@@ -59,7 +60,7 @@ export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
 const COLUMNS: Readonly<Record<number, string>> = { 1: "", 2: "lg:grid-cols-2" };
 
 interface LikelyCauseProps extends Omit<LikelyCausesProps, "causes" | "callId"> {
-  readonly cause: Cause;
+  readonly cause: NamedCause;
   readonly number: number;
 }
 
@@ -91,7 +92,7 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf, nam
         )}
       </p>
       {carriers === null ? null : <p className="mt-1.5 text-sm font-semibold">{carriers}</p>}
-      <AskCarriers restsOn={cause.restsOn} {...{ asking }} />
+      <AskCarriers restsOn={cause.restsOn} measurement={mostMoved(cause, pattern)} {...{ asking }} />
       {tied.length === 0 ? null : (
         <p className="mt-1.5 text-sm text-soft">
           It could equally be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
