@@ -1,7 +1,6 @@
-import { workedGarment, type WorkedGarment } from "../garment";
-import { ownValue, type Grading, type PatternDocument } from "../pattern";
+import { withNumbers, workedGarment, type WorkedGarment } from "../garment";
+import type { Grading, PatternDocument } from "../pattern";
 import { assemblyBox, flatAssembly, type Assembly } from "./flat-assembly";
-import { factsOf } from "./facts";
 import type { Box, Place } from "./line";
 import { placeLetters, type LetterSize } from "./place-letters";
 import { rolesOf } from "./roles";
@@ -10,9 +9,14 @@ import type { DrawingView, GarmentView, Tape } from "./view";
 import { wornPiece, type WornPiece } from "./worn-piece";
 import { yokeAssembly } from "./yoke-assembly";
 
+interface LetterPx {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Width of the narrowest drawing, and of the room that a letter takes, in pixels. */
 const NARROWEST_PX = 320;
-const LETTER_PX = { width: 22, height: 22 };
+const LETTER_PX: LetterPx = { width: 22, height: 22 };
 /** Around a drawing, as a share of its width. */
 const MARGIN = 0.05;
 
@@ -22,22 +26,22 @@ const MARGIN = 0.05;
  * Outlines are smoothed (`smoothOutline`), to scale, as finished fabric (stated gauge, settled); a tube is laid flat. Tapes are
  * laid where measurements say, and their letters placed so that none overlaps another on a drawing of 320 px or more.
  *
- * @param pattern a parsed pattern of format 2.
+ * @param pattern a parsed pattern of format 2. Where counts have no number in the size, each piece is drawn as far as it can be
+ * worked, and nothing is put together.
  * @param grading numbers of its counts, in the place of the pattern's own.
  * @param size id of one of its sizes.
- * @returns null where a count has no number in this size.
  * @see docs/method.md#schematic.
  */
-export function garmentView(pattern: PatternDocument, grading: Grading, size: string): GarmentView | null {
-  if (pattern.counts.some(({ id }) => ownValue(ownValue(grading, id), size) === undefined)) return null;
+export function garmentView(pattern: PatternDocument, grading: Grading, size: string): GarmentView {
   const graded = pattern.grading === grading ? pattern : { ...pattern, grading };
-  const worked = workedGarment(graded, size);
+  const { pattern: numbered, absent } = withNumbers(graded, size);
+  const worked = workedGarment(numbered, size);
   const worn = wornPieces(worked);
   const tapes = tapesOf(graded, { worked, worn, finished: finishedCm(graded, size) });
   const pieces: DrawingView[] = [];
   for (const [first] of worn.values())
     if (first !== undefined) pieces.push(pieceView(first, { size, tapes: tapes.get(first.piece.id) ?? [] }));
-  const assembly = assembled(pattern, { worked, worn });
+  const assembly = absent.size > 0 ? null : assembled(pattern, { worked, worn });
   return {
     garment: assembly && assembledView(assembly, { size, tapes, pieces }),
     pieces,
@@ -73,13 +77,14 @@ function pieceView(
   worn: WornPiece,
   { size, tapes }: { readonly size: string; readonly tapes: readonly Bare[] },
 ): DrawingView {
-  const { piece, outline, box } = worn;
+  const { piece, outline, box, isTube } = worn;
+  const { id, label, made } = piece;
   return {
-    ...{ piece: piece.id, label: piece.label, size },
-    shapes: [{ piece: piece.id, fabric: outline, edges: [outline], isBehind: false }],
+    ...{ piece: id, label, size },
+    shapes: [{ piece: id, fabric: outline, edges: [outline], isBehind: false }],
     joins: [],
     ...lettered(tapes, box),
-    facts: [factsOf(worn)],
+    shows: [{ label, made, isTube, outline, box }],
   };
 }
 
@@ -103,13 +108,28 @@ function assembledView(
     }),
   );
   const drawn = new Set(shapes.map(({ piece }) => piece));
-  const facts = pieces.flatMap((view) => (view.piece !== null && drawn.has(view.piece) ? view.facts : []));
+  const shows = pieces.flatMap((view) => (view.piece !== null && drawn.has(view.piece) ? view.shows : []));
   return {
     ...{ piece: null, label: "Garment", size },
     shapes,
     joins,
     ...lettered(placed, assemblyBox(assembly)),
-    facts,
+    shows,
+  };
+}
+
+/**
+ * The same drawing with more room about each letter, for what is shown below it.
+ *
+ * @param room in pixels; the letter stands at its upper end.
+ */
+export function withRoom(view: DrawingView, room: LetterPx): DrawingView {
+  const { tapes, box } = placeLetters(view.tapes, { box: view.box, letter: letterSize(view.box, room) });
+  const upCm = letterSize(view.box, { ...room, height: (room.height - LETTER_PX.height) / 2 }).heightCm;
+  return {
+    ...view,
+    box,
+    tapes: tapes.map((tape) => ({ ...tape, letterAt: [tape.letterAt[0], tape.letterAt[1] + upCm] })),
   };
 }
 
@@ -118,13 +138,13 @@ function lettered(tapes: readonly Bare[], about: Box): { readonly tapes: readonl
     about,
     tapes.flatMap(({ from, to }) => [from, to]),
   );
-  return placeLetters(tapes, { box, letter: letterSize(box) });
+  return placeLetters(tapes, { box, letter: letterSize(box, LETTER_PX) });
 }
 
 /** Letters are as many pixels large on every screen; they are placed for the narrowest. */
-function letterSize({ leftCm, rightCm, bottomCm, topCm }: Box): LetterSize {
+function letterSize({ leftCm, rightCm, bottomCm, topCm }: Box, { width, height }: LetterPx): LetterSize {
   const cmPerPx = Math.max(rightCm - leftCm, (topCm - bottomCm) * 0.6) / NARROWEST_PX;
-  return { widthCm: LETTER_PX.width * cmPerPx, heightCm: LETTER_PX.height * cmPerPx };
+  return { widthCm: width * cmPerPx, heightCm: height * cmPerPx };
 }
 
 function withMargin({ leftCm, rightCm, bottomCm, topCm }: Box, places: readonly Place[]): Box {

@@ -97,7 +97,6 @@ export {
   homeOfStep,
   partsMadeBy,
   pieceOfParts,
-  pieceOfPlace,
   roundParts,
   stepsOfPiece,
 } from "./garment-parts";

@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from "react";
 import type { Box, DrawingView, Line, Place, Shape, Tape } from "@/engine/garment-view";
 import { boxAround, heightCm, linePath, widthCm } from "./line-path";
-import { shortLetter } from "./shape-copy";
+import { shortLetter } from "./drawing-copy";
 import { viewWords } from "./view-copy";
 
 interface ViewDrawingProps {
@@ -114,7 +114,7 @@ function TapeMark({
 }
 
 /** The position of a place in a drawing, in per cent. */
-function placeInBox(box: Box, [x, y]: Place): { readonly x: string; readonly y: string } {
+export function placeInBox(box: Box, [x, y]: Place): { readonly x: string; readonly y: string } {
   return {
     x: `${(100 * (x - box.leftCm)) / widthCm(box)}%`,
     y: `${(100 * (box.topCm - y)) / heightCm(box)}%`,
