@@ -15,7 +15,7 @@ interface LetterPx {
 }
 
 /** Width of the narrowest drawing, and of the room that a letter takes, in pixels. */
-const NARROWEST_PX = 320;
+const NARROWEST_PX = 280;
 const LETTER_PX: LetterPx = { width: 22, height: 22 };
 /** Around a drawing, as a share of its width. */
 const MARGIN = 0.05;
@@ -24,7 +24,7 @@ const MARGIN = 0.05;
  * The drawings of a garment in one size: of each piece, and of all put together as it is worn.
  *
  * Outlines are smoothed (`smoothOutline`), to scale, as finished fabric (stated gauge, settled); a tube is laid flat. Tapes are
- * laid where measurements say, and their letters placed so that none overlaps another on a drawing of 320 px or more.
+ * laid where measurements say, and their letters placed so that none overlaps another on a drawing of 280 px or more.
  *
  * @param pattern a parsed pattern of format 2. Where counts have no number in the size, each piece is drawn as far as it can be
  * worked, and nothing is put together.
@@ -79,11 +79,15 @@ function pieceView(
 ): DrawingView {
   const { piece, outline, box, isTube } = worn;
   const { id, label, made } = piece;
+  const { tapes: placed, box: about } = lettered(tapes, box);
   return {
-    ...{ piece: id, label, size },
+    piece: id,
+    label,
+    size,
     shapes: [{ piece: id, fabric: outline, edges: [outline], isBehind: false }],
     joins: [],
-    ...lettered(tapes, box),
+    tapes: placed,
+    box: about,
     shows: [{ label, made, isTube, outline, box }],
   };
 }
@@ -107,30 +111,38 @@ function assembledView(
       return { ...tape, from, to };
     }),
   );
+  const { tapes: lettering, box } = lettered(placed, assemblyBox(assembly));
   const drawn = new Set(shapes.map(({ piece }) => piece));
   const shows = pieces.flatMap((view) => (view.piece !== null && drawn.has(view.piece) ? view.shows : []));
   return {
-    ...{ piece: null, label: "Garment", size },
+    piece: null,
+    label: "Garment",
+    size,
     shapes,
     joins,
-    ...lettered(placed, assemblyBox(assembly)),
+    tapes: lettering,
+    box,
     shows,
   };
 }
 
-/**
- * The same drawing with more room about each letter, for what is shown below it.
- *
- * @param room in pixels; the letter stands at its upper end.
- */
-export function withRoom(view: DrawingView, room: LetterPx): DrawingView {
-  const { tapes, box } = placeLetters(view.tapes, { box: view.box, letter: letterSize(view.box, room) });
-  const upCm = letterSize(view.box, { ...room, height: (room.height - LETTER_PX.height) / 2 }).heightCm;
-  return {
-    ...view,
-    box,
-    tapes: tapes.map((tape) => ({ ...tape, letterAt: [tape.letterAt[0], tape.letterAt[1] + upCm] })),
-  };
+interface Shown {
+  /** Length of the full available width, cm: the drawing has its share of it. */
+  readonly fullWidthCm: number;
+  /** What else is drawn about it. */
+  readonly within: Box;
+  /** In pixels, where something is shown below each letter, which then stands at the upper end. */
+  readonly room?: LetterPx;
+}
+
+/** The same drawing with its letters placed for where it is shown. */
+export function withRoom(view: DrawingView, { fullWidthCm, within, room = LETTER_PX }: Shown): DrawingView {
+  const cmPerPx = fullWidthCm / NARROWEST_PX;
+  const letter = { widthCm: room.width * cmPerPx, heightCm: room.height * cmPerPx };
+  const { tapes, box } = placeLetters(view.tapes, { box: within, letter });
+  const upCm = ((room.height - LETTER_PX.height) / 2) * cmPerPx;
+  const raised = tapes.map((tape): Tape => ({ ...tape, letterAt: [tape.letterAt[0], tape.letterAt[1] + upCm] }));
+  return { ...view, box, tapes: upCm === 0 ? tapes : raised };
 }
 
 function lettered(tapes: readonly Bare[], about: Box): { readonly tapes: readonly Tape[]; readonly box: Box } {
@@ -138,13 +150,13 @@ function lettered(tapes: readonly Bare[], about: Box): { readonly tapes: readonl
     about,
     tapes.flatMap(({ from, to }) => [from, to]),
   );
-  return placeLetters(tapes, { box, letter: letterSize(box, LETTER_PX) });
+  return placeLetters(tapes, { box, letter: letterSize(box) });
 }
 
 /** Letters are as many pixels large on every screen; they are placed for the narrowest. */
-function letterSize({ leftCm, rightCm, bottomCm, topCm }: Box, { width, height }: LetterPx): LetterSize {
+function letterSize({ leftCm, rightCm, bottomCm, topCm }: Box): LetterSize {
   const cmPerPx = Math.max(rightCm - leftCm, (topCm - bottomCm) * 0.6) / NARROWEST_PX;
-  return { widthCm: width * cmPerPx, heightCm: height * cmPerPx };
+  return { widthCm: LETTER_PX.width * cmPerPx, heightCm: LETTER_PX.height * cmPerPx };
 }
 
 function withMargin({ leftCm, rightCm, bottomCm, topCm }: Box, places: readonly Place[]): Box {

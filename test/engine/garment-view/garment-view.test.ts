@@ -105,16 +105,18 @@ describe("the garment view", () => {
 
   it("gives letters as much room as what stands below them takes", () => {
     const { garment } = viewsOf(GARMENTS["set-in"] ?? missing(), "small");
-    const { tapes, box } = withRoom(garment ?? missing(), { width: 112, height: 50 });
-    const cmPerPx = Math.max(garment?.box ? garment.box.rightCm - garment.box.leftCm : 0, 0) / 320;
+    const within = (garment ?? missing()).box;
+    const { tapes, box } = withRoom(garment ?? missing(), {
+      ...{ fullWidthCm: 280, within },
+      room: { width: 40, height: 30 },
+    });
     expect(tapes.length).toBeGreaterThan(2);
     for (const [index, { letterAt }] of tapes.entries()) {
       expect(isIn(letterAt, box)).toBe(true);
       for (const { letterAt: other } of tapes.slice(0, index))
-        expect(
-          Math.abs(letterAt[0] - other[0]) >= 112 * cmPerPx - 1e-9 ||
-            Math.abs(letterAt[1] - other[1]) >= 50 * cmPerPx - 1e-9,
-        ).toBe(true);
+        expect(Math.abs(letterAt[0] - other[0]) >= 40 - 1e-9 || Math.abs(letterAt[1] - other[1]) >= 30 - 1e-9).toBe(
+          true,
+        );
     }
   });
 });

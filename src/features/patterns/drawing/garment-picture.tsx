@@ -1,11 +1,11 @@
 import type { ReactNode } from "react";
-import { withRoom, type DrawingView, type GarmentView } from "@/engine/garment-view";
+import type { DrawingView, GarmentView } from "@/engine/garment-view";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { drawnIn, viewsInSize } from "../computed";
 import { fullWidthCm } from "./line-path";
 import { ScaleBar } from "./scale-bar";
-import { placeInBox, ViewDrawing } from "./view-drawing";
+import { ViewDrawing } from "./view-drawing";
 
 type Marks = ReadonlyMap<string, ReactNode>;
 
@@ -16,9 +16,6 @@ interface GarmentPictureProps {
   /** Content below the letter of a tape, in pixels around it, by measurement; other tapes are left out. */
   readonly marks?: Marks;
 }
-
-/** Around a letter with its mark, in pixels. */
-const MARK_PX = { width: 112, height: 50 };
 
 /** The garment put together and its pieces at one scale in one size, with tapes. Nothing where nothing is drawn. */
 export function GarmentPicture({ pattern, size, unit, marks }: GarmentPictureProps) {
@@ -36,9 +33,8 @@ export function GarmentPicture({ pattern, size, unit, marks }: GarmentPicturePro
               view={view}
               title={`${view.label} in ${size.label}`}
               fullWidthCm={fullWidthCm(view.piece === null ? [view.box] : pieces)}
-            >
-              {marks ? <TapeMarks view={view} marks={marks} /> : null}
-            </ViewDrawing>
+              {...(marks && { marks })}
+            />
           </li>
         ))}
       </ul>
@@ -54,14 +50,6 @@ function markedDrawings(views: GarmentView, marks: Marks): DrawingView[] {
     const tapes = view.tapes.filter(({ measurement }) => marks.has(measurement) && !shown.has(measurement));
     for (const { measurement } of tapes) shown.add(measurement);
     if (tapes.length === 0 && view.piece !== null && views.garment !== null) return [];
-    return [withRoom({ ...view, tapes }, MARK_PX)];
+    return [{ ...view, tapes }];
   });
-}
-
-function TapeMarks({ view: { tapes, box }, marks }: { readonly view: DrawingView; readonly marks: Marks }) {
-  return tapes.map(({ measurement, letterAt }) => (
-    <svg key={measurement} {...placeInBox(box, letterAt)} overflow="visible">
-      {marks.get(measurement)}
-    </svg>
-  ));
 }
