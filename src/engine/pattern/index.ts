@@ -98,7 +98,6 @@ export {
   homeOfStep,
   partsMadeBy,
   pieceOfParts,
-  pieceOfPlace,
   roundParts,
   stepsOfPiece,
 } from "./garment-parts";
