@@ -19,3 +19,7 @@ export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./re
 export type { ReadTester, ReportTable } from "./report-table";
 export { readSizeList } from "./read-size-list";
 export { sizesOfList } from "./sizes-of-list";
+export { parseTableText, withCell } from "./table-text";
+export { parseMeasurementsInput, parseReportsInput } from "./tables-input";
+export { answerMeasurements } from "./answer-measurements";
+export { answerReports } from "./answer-reports";

@@ -27,13 +27,16 @@ export function shareOfWords(label: string, text: string): number {
   return found / wanted.size;
 }
 
+const LETTER_BEHIND = /^(.*\S)\s*\(([A-Z]\d{0,2})\)$/u;
 const LETTER_IN_FRONT = /^\(?([A-Za-z]\d{0,2})(?:\s*[.):–—]\s*|\s+-\s+|\)\s*)(?=\S)(.*)$/u;
-const UNIT_BEHIND = /\s*[,(\[]?\s*(?:in\s+)?\b(?:cm|centimet(?:re|er)s?|in|inch|inches)\b\.?\s*[)\]]?$/i;
+const UNIT_BEHIND = /\s*[,(\[]?\s*(?:in\s+)?\b(?:cms?|centimet(?:re|er)s?|in|inch|inches|zoll)\b\.?\s*[)\]]?$/i;
 
 /** Splits "B. Upper arm" into its letter and its words; the letter is "" where none stands in front. */
 export function splitLetter(text: string): { readonly letter: string; readonly label: string } {
   const match = LETTER_IN_FRONT.exec(text);
-  return match ? { letter: (match[1] ?? "").toUpperCase(), label: match[2] ?? "" } : { letter: "", label: text };
+  if (match) return { letter: (match[1] ?? "").toUpperCase(), label: match[2] ?? "" };
+  const behind = LETTER_BEHIND.exec(text);
+  return behind ? { letter: behind[2] ?? "", label: behind[1] ?? "" } : { letter: "", label: text };
 }
 
 /** @returns a label without the unit that stands behind it: "Bust (cm)" is "Bust". */
@@ -44,8 +47,8 @@ export function withoutUnit(label: string): string {
 
 /** The unit that a heading names, null where it names none, or both. */
 export function unitNamed(text: string): "cm" | "in" | null {
-  const inCm = /\bcm\b|centimet/i.test(text);
-  const inInches = /\binch(?:es)?\b|\(\s*in\.?\s*\)|[,\s]in\.?$|″|"$/i.test(text);
+  const inCm = /\bcms?\b|centimet|zentimeter/i.test(text);
+  const inInches = /\binch(?:es)?\b|\bzoll\b|\(\s*(?:in\.?|["”″])\s*\)|[,\s]in\.?$|″|["”]$/i.test(text);
   if (inCm === inInches) return null;
   return inCm ? "cm" : "in";
 }

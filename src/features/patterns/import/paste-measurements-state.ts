@@ -18,7 +18,7 @@ import {
   type MeasurementTable,
   type RowChoice,
 } from "@/engine/tables";
-import { parseTableText, withCell } from "@/ui/parse-table-text";
+import { parseTableText, withCell } from "@/engine/tables";
 import { useStoredText } from "@/ui/use-stored-text";
 
 const LAYOUT = { turned: true, headerRow: true, letterColumn: true, labelColumn: true, sizeColumns: true } as const;

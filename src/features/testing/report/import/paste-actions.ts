@@ -12,7 +12,7 @@ import { viewerAction } from "@/server/action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { parseTableText } from "@/ui/parse-table-text";
+import { parseTableText } from "@/engine/tables";
 import { addReports } from "../mutations";
 
 const pastedSchema = z.strictObject({

@@ -12,7 +12,7 @@ import {
   type ReportChoices,
   type ReportTable,
 } from "@/engine/tables";
-import { parseTableText, withCell } from "@/ui/parse-table-text";
+import { parseTableText, withCell } from "@/engine/tables";
 import { useStoredText } from "@/ui/use-stored-text";
 
 /** Choices that differ from the guessed ones, and the key of this table. */
