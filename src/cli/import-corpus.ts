@@ -98,7 +98,7 @@ function isSame(wanted: string | number | undefined, read: string | number | und
 
 function wantedOfMeasurements(expected: ExpectedMeasurements): Meanings {
   const { finished, body, stitches, rows, sizes, match, gauge = [], unread } = expected;
-  return new Map([
+  return new Map<string, string | number>([
     ...Object.entries({ finished, body, stitches, rows }).flatMap(([kind, lists]) =>
       Object.entries(lists).flatMap(([label, values]) => cellsOf(`${kind} ${label}`, values)),
     ),
@@ -117,7 +117,7 @@ function readOfMeasurements(text: string): Meanings {
   const parsed = parseMeasurementsInput({ text });
   if (!parsed.ok) return new Map();
   const { sizes, rows, bodies, counts, gauge, unread } = answerMeasurements(parsed.document);
-  return new Map([
+  return new Map<string, string | number>([
     ...rows.flatMap(({ label, cm }) => cellsOf(`finished ${label}`, cm)),
     ...bodies.flatMap(({ label, cm }) => cellsOf(`body ${label}`, cm)),
     ...counts.flatMap(({ label, direction, values }) => cellsOf(`${direction} ${label}`, values)),
@@ -129,7 +129,7 @@ function readOfMeasurements(text: string): Meanings {
 }
 
 function wantedOfReports({ testers, unread }: ExpectedReports): Meanings {
-  return new Map([
+  return new Map<string, string | number>([
     ...testers.flatMap(({ name, size, readings, swatch, worked, yarn, fit, hours, comment }, index) =>
       testerCells(index, {
         ...{ name, size, hours },
@@ -176,7 +176,7 @@ function readOfReports(text: string, { pattern, testers: wanted }: ExpectedRepor
   const parsed = parseReportsInput({ text, pattern: json.ok ? json.value : null });
   if (!parsed.ok) throw new Error(parsed.faults.map(({ path, says }) => `${path}: ${says}`).join("\n"));
   const { testers, unread } = answerReports(parsed.document);
-  return new Map([
+  return new Map<string, string | number>([
     ...testers.flatMap(({ name, size, swatches, readings, worked, yarn, fit, hours, comment = "" }, index) => {
       const [first] = swatches;
       const { toolMm, ...swatch } = first ?? {};

@@ -7,6 +7,8 @@ export interface TableFault {
   readonly column: number | null;
   readonly field?: string;
   readonly message: string;
+  /** Of a question: the unit in which its number would be as the pattern says. */
+  readonly looksLike?: "cm" | "in";
 }
 
 export const MAX_ROWS = 20_100;

@@ -30,7 +30,8 @@ const OVER_WIDTH = /\bover\b|\b(?:\d+)?10\s*cm\b|\b4\s*(?:in|")/i;
 const WASHED = /wash|block|gewaschen/i;
 const TOOL = /\bhook|\bneedle|\btool|nadel/i;
 const HOURS = /\bhours?\b|how long did it take|\bstunden\b|time (?:spent|taken)/i;
-const YARN = /\byarn|\bgrams?\b|\bweigh|\bused\b|\bgarn|\bwolle\b|verbrauch|\bskeins?\b|\bballs?\b|\byardage\b|\bmet(?:re|er)s\b/i;
+const YARN =
+  /\byarn|\bgrams?\b|\bweigh|\bused\b|\bgarn|\bwolle\b|verbrauch|\bskeins?\b|\bballs?\b|\byardage\b|\bmet(?:re|er)s\b/i;
 const YARN_NAME = /\b(?:which|what|name of (?:the )?) ?yarn\b|\byarn (?:name|brand|used)\b|\bgarn\b/i;
 const NAME = /\bname\b|^testers?$|^who\b|who are you|^testerin$|^(?:test)?knitter$/i;
 const HANDLE = /\bhandle\b|\bprofile\b|\b(?:user|screen|account) ?name\b|\baccount\b/i;
@@ -74,8 +75,10 @@ function mostly({ answers }: HeadedColumn, test: (text: string) => boolean, shar
 
 function isSize(column: HeadedColumn, { sizes }: PatternDocument): boolean {
   const { heading, answers } = column;
-  const isOther = TOOL.test(heading) || SWATCH.test(heading) || /\bcup\b|\busual|\bnormal|\bsecond choice/i.test(heading);
-  const asked = /\bsizes?\b|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btalla\b|\bmaat\b/i.test(heading) && !isOther;
+  const isOther =
+    TOOL.test(heading) || SWATCH.test(heading) || /\bcup\b|\busual|\bnormal|\bsecond choice/i.test(heading);
+  if (isOther) return false;
+  const asked = /\bsizes?\b|^sz\.?$|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btalla\b|\bmaat\b/i.test(heading);
   if (answers.length === 0) return asked;
   const fits = (text: string) => matchSize(text, sizes).ok;
   return mostly(column, fits, asked ? 0.5 : 0.95) && (asked || answers.some(({ text }) => !looksNumeric(text)));

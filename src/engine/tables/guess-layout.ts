@@ -12,9 +12,10 @@ export interface Layout {
 }
 
 const ROWS_SEARCHED = 30;
-const NO_SIZE = /\bunits?\b|\btol\b|toleran|±|notes?|comment|\bhow\b|letter|measure|\bgrading\b|\bgrade rule\b|\bref\b|^#$|^no\.?$/i;
+const NO_SIZE =
+  /\bunits?\b|\btol\b|toleran|±|notes?|comment|\bhow\b|letter|measure|\bgrading\b|\bgrade rule\b|\bref\b|^#$|^no\.?$/i;
 const SIZE_HEADING = /\bsizes?\b|\bmeasure|\bletter\b|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btallas?\b|\bmaat\b|\bstorlek\b/i;
-const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
+const LETTER = /^(?!(?:cm|mm|in)\b)\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 
 /** Finds the rows and columns of a table's sizes, letters and names. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
@@ -52,7 +53,9 @@ function sizeNames(view: Cells): { readonly row: number; readonly max: number } 
   let max = 0;
   view.slice(0, ROWS_SEARCHED).forEach((cells, index) => {
     const headed = hasSizeHeading(cells);
-    const names = cells.map((text) => text.trim()).filter((text) => isSizeName(text) || (headed && isSingleLetter(text)));
+    const names = cells
+      .map((text) => text.trim())
+      .filter((text) => isSizeName(text) || (headed && isSingleLetter(text)));
     const inWords = names.filter((name) => /\p{L}/u.test(name)).length;
     const bare = index === first || headed ? names.length - inWords : 0;
     const score = Math.max(2 * inWords, bare) * (headed ? 1.5 : 1);

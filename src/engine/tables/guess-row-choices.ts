@@ -7,18 +7,20 @@ import { labelOfRow } from "./row-label";
 
 const BODY =
   /\bto fit\b|\bfits?\b|\bbody (?:bust|chest|hips?|waist|measure\w*|size)|\bactual (?:bust|chest|body)|\byour (?:bust|chest|body|measure\w*)|\bwearer|^für\b|\bpasst\b|^pour\b|körpermaß/i;
-const STITCHES = /\bst(?:s|itch(?:es)?)?\b|\bmaschen\b|\bmailles\b|\bcast[ -]?on\b|\bCO\b|\bfoundation chains?\b|\bchains?\b/i;
+const STITCHES =
+  /\bst(?:s|itch(?:es)?)?\b|\bmaschen\b|\bmailles\b|\bcast[ -]?on\b|\bCO\b|\bfoundation chains?\b|\bchains?\b/i;
 const ROWS = /\b(?:rows?|rounds?|rnds?|ridges?|reihen|runden|rangs)\b/i;
 /** Words of a row that is counted beyond doubt, unless its numbers have halves or units. */
 const COUNTED = /\bst(?:s|itches)\b|\bmaschen\b|\bmailles\b|\b(?:rows|rounds|rnds|ridges|reihen|runden|rangs)\b/i;
 const NEITHER =
-  /\byarn|\byardage|\bmet(?:re|er)s?\b|\bskeins?\b|\bballs?\b|\bgrams?\b|\bease\b|\bhook|\bneedle|\btester|\bgauge|\btension|\bgarn|\bwolle\b|\bknäuel|\bmehrweite|\bprice\b|\bmaterials?\b/i;
+  /\byarn|\byardage|\bmet(?:re|er)s?\b|\bskeins?\b|\bballs?\b|\bgrams?\b|\bease\b|\bhook|\bneedle|\btester|\bgauge|\btension|\bgarn|\bwolle\b|\bknäuel|\bmehrweite|\bprice\b|\bmaterials?\b|^grad(?:e|ing)\b|\bincrement|^(?:number|no\.) of\b|\bbuttons\b/i;
 const FINISHED = /\bfinished\b|\bgarment\b|\bmeasurements?\b|\bfertig/i;
 const LENGTH =
   /\baround\b|\bcircumference|\bgirth|\bwidth\b|\bdepth\b|\blength\b|\bheight\b|\bdrop\b|\bedge\b|\bwide\b|\blong\b/i;
 const GIRTH =
   /\baround\b|\bcircumference|\bgirth|\bbust\b|\bchest\b|\bhips?\b|\bwaist\b|\bhem\b|\bupper (?:arm|sleeve)|\bbiceps?\b|\bwrist|\bcuff|\bround\b|\bneck opening|\bumfang|oberweite|\boberarm|\bhüft|\bbrust/i;
-const NO_GIRTH = /\bdepth\b|\blength\b|\bheight\b|\bdrop\b|\bfrom\b|\bto\b|\bwidth\b|\bacross\b|\blong\b|\bseam\b|\bflat\b|\bhalf\b/i;
+const NO_GIRTH =
+  /\bdepth\b|\blength\b|\bheight\b|\bdrop\b|\bfrom\b|\bto\b|\bwidth\b|\bacross\b|\blong\b|\bseam\b|\bflat\b|\bhalf\b/i;
 const NOTE = /^(?:note|nb|n\.b|see|tip|hint|attention|please|remember|hinweis|\*)/i;
 /** A heading over rows is short; a longer text is a note between them. */
 const MAX_HEADING_WORDS = 5;

@@ -7,8 +7,9 @@ import { labelOfRow } from "./row-label";
 
 /** Finished girths of tops for grown people lie above it in cm and below it in inches; common practice, no source. */
 const BETWEEN_INCHES_AND_CM = 66;
-/** Those of children's lie above it in cm. */
-const CHILDS_CM = 45;
+/** The same of children's, whose sizes are ages. */
+const BETWEEN_FOR_CHILDREN = 38;
+const AGE = /\b(?:yrs?|years?|mos?|months?|mths?|jahre|monate|ans|mois)\b|\bnewborn\b|^\d{1,2}t$/i;
 const AROUND_THE_BODY = /\bbust\b|\bchest\b|\bwaist\b|\bhips?\b|\bhem\b|oberweite|\bbrust/i;
 const FRACTION = /[½¼¾⅛⅜⅝⅞]|\d\/\d|[.,](?:25|75|125|375|625|875)\b/;
 const GAUGE_WIDTHS = /\b(?:over|=|in|auf)?\s*(?:10\s*cm|4\s*(?:in(?:ch(?:es)?)?|["”″]))/gi;
@@ -25,16 +26,34 @@ export function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[
   const texts = lengths.flatMap((row) => layout.sizeColumns.map((column) => cellAt(view, row, column)));
   const named =
     unitOverColumns(view, layout) ??
-    unitNamed(view.slice(0, layout.headerRow + 1).flat().join(" , ").replace(GAUGE_WIDTHS, "")) ??
+    unitNamed(
+      view
+        .slice(0, layout.headerRow + 1)
+        .flat()
+        .join(" , ")
+        .replace(GAUGE_WIDTHS, ""),
+    ) ??
     unitOfRows(rows) ??
-    unitNamed(view.filter((_, row) => row > layout.headerRow && isHeading(view, layout, row)).flat().join(" , ").replace(GAUGE_WIDTHS, "")) ??
+    unitNamed(
+      view
+        .filter((_, row) => row > layout.headerRow && isHeading(view, layout, row))
+        .flat()
+        .join(" , ")
+        .replace(GAUGE_WIDTHS, ""),
+    ) ??
     unitInCells(texts);
-  return named === null ? { unit: unitOfNumbers(view, layout, { rows, texts }), isNamed: false } : { unit: named, isNamed: true };
+  return named === null
+    ? { unit: unitOfNumbers(view, layout, { rows, texts }), isNamed: false }
+    : { unit: named, isNamed: true };
 }
 
 /** Below merged names of sizes, a row may give each column's unit. */
 function unitOverColumns(view: Cells, { headerRow, sizeColumns }: Layout): "cm" | "in" | null {
-  const units = sizeColumns.map((column) => cellAt(view, headerRow + 1, column).toLowerCase().replace(/[().]/g, ""));
+  const units = sizeColumns.map((column) =>
+    cellAt(view, headerRow + 1, column)
+      .toLowerCase()
+      .replace(/[().]/g, ""),
+  );
   if (units.length === 0) return null;
   if (units.every((unit) => unit === "cm")) return "cm";
   return units.every((unit) => /^(?:in|inch|inches|["”″])$/.test(unit)) ? "in" : null;
@@ -67,10 +86,10 @@ function unitOfNumbers(
     kind === "measurement" && AROUND_THE_BODY.test(labelOfRow(view, layout, row)) ? sizesOf(view, layout, row) : [],
   );
   const widest = wide.reduce((max, cm) => Math.max(max, cm), 0);
-  if (widest > BETWEEN_INCHES_AND_CM) return "cm";
+  const isForChildren = layout.sizeColumns.some((column) => AGE.test(cellAt(view, layout.headerRow, column)));
+  if (widest > (isForChildren ? BETWEEN_FOR_CHILDREN : BETWEEN_INCHES_AND_CM)) return "cm";
   const fractions = texts.filter((text) => FRACTION.test(text)).length;
   if (fractions >= 2 && fractions * 8 >= texts.length) return "in";
-  if (widest > CHILDS_CM && texts.some((text) => /\d[.,][1-46-9]\b/.test(text))) return "cm";
   return widest > 0 ? "in" : "cm";
 }
 

@@ -1,5 +1,5 @@
 const ABOUT = /^(?:approx(?:imately|\.)?|about|roughly|around|circa|ca\.?|c\.|etwa|env(?:iron|\.)?|~|≈|±)\s*/i;
-const MARKS_BEHIND = /\s*(?:\*+|†|¹|²|³|ish|or so)$/i;
+const MARKS_BEHIND = /\s*(?:\*+|†|¹|²|³|\?+|!+|ish|or so)$/i;
 const IN_BRACKETS = /^(.*\d.*?|.*[½¼¾⅛⅜⅝⅞⅓⅔].*?)\s*[([].*[)\]]$/;
 const UNIT = String.raw`(?:cms?|centimet(?:re|er)s?|mm|in(?:ch(?:es)?)?|zoll|″|"|”|'')\.?`;
 const TWO_UNITS = new RegExp(String.raw`^(.+?${UNIT})\s*(?:/|\||=|or|oder)\s*.+?${UNIT}$`, "i");

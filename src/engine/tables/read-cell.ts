@@ -70,7 +70,12 @@ export function readTool(text: string): ReadNumber {
 /** Weight of yarn, g. */
 export function readGrams(text: string): ReadNumber {
   const parsed = parseNumber(plainWhole(GRAMS.exec(text)?.[1] ?? text), "50 or 50.5");
-  return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.grams }) : parsed;
+  return parsed.ok ? gramsInRange(parsed.value, text) : parsed;
+}
+
+/** @returns the weight if it can be yarn somebody used, else a sentence about the text that tells it. */
+export function gramsInRange(grams: number, text: string): ReadNumber {
+  return aboveZero(grams, { text, range: PLAUSIBLE.grams });
 }
 
 /** Hours spent, 0 or more. */

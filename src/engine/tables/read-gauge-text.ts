@@ -11,7 +11,7 @@ export interface GaugeText {
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?\s*[½¼¾]?)`;
 const STITCHES = new RegExp(String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?|sc|dc|hdc|tr|m|maschen|mailles?|puntos?)\b`, "i");
 const ROWS = new RegExp(String.raw`${NUMBER}\s*(?:rows?|rounds?|rnds?|r|reihen|rd|runden|rangs?|vueltas?)\b`, "i");
-const PAIR = new RegExp(String.raw`^${NUMBER}\s*(?:sts?|m)?\s*(?:x|×|by|/|and|&|und|,|;|:)\s*${NUMBER}\b`, "i");
+const PAIR = new RegExp(String.raw`^${NUMBER}\s*(?:sts?|m)?\s*(?:x|×|by|\/|and|&|und|,(?=\s)|;|:)\s*${NUMBER}\b`, "i");
 const OVER = /(?:over|per|in|to|=|auf|\/|for)?\s*(\d+(?:[.,]\d+)?)\s*(cm|inch(?:es)?|in\b|"|”|″)/i;
 
 /** Reads `18 M / 26 R auf 10 cm`, `18 sts x 26 rows over 4 in` or `18 x 26`. */

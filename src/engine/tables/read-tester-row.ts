@@ -4,7 +4,7 @@ import { readCount, readHours, readTableLength } from "./read-cell";
 import { readFit } from "./read-fit";
 import { readSwatches, type CountedSwatch } from "./read-swatches";
 import { readYarnAmount } from "./read-yarn-amount";
-import { readingQuestion, workedQuestion } from "./report-questions";
+import { readingQuestion, unitOfReading, workedQuestion } from "./report-questions";
 import { answered, readNumbers, withUnit, type RowReading } from "./row-reading";
 import { matchSize } from "./size-names";
 
@@ -76,9 +76,12 @@ function readReadings(reading: RowReading, size: string, typed: Record<string, s
     const as = withUnit(text, reading.unit ?? choice.unit) + (choice.flat ? ", laid flat" : "");
     if (as !== `${cm} cm`) typed[`readings[${index}].cm`] = as;
     const measurement = reading.pattern.measurements.find(({ id }) => id === choice.id);
-    const message =
-      measurement && readingQuestion({ cm, measurement, designCm: reading.design.get(size)?.get(choice.id) });
-    if (message !== undefined) reading.questions.push({ row: reading.row, column, message });
+    const designCm = reading.design.get(size)?.get(choice.id);
+    const message = measurement && readingQuestion({ cm, measurement, designCm });
+    if (message !== undefined) {
+      const looksLike = unitOfReading(cm, designCm);
+      reading.questions.push({ row: reading.row, column, message, ...(looksLike ? { looksLike } : {}) });
+    }
     return { measurement: choice.id, cm, ...(choice.flat ? { way: "flat doubled" as const } : {}) };
   });
 }
@@ -119,7 +122,7 @@ function readYarn(reading: RowReading, typed: Record<string, string>): Tester["y
   });
 }
 
-type Fit = NonNullable<Tester["fit"]>;
+type Fit = NonNullable<Tester["fit"]>[number][];
 /** A longer answer says more than its place on the scale. */
 const WORDS_OF_A_SCALE = 4;
 

@@ -1,7 +1,7 @@
 import type { PatternDocument } from "../pattern";
 import { GRAMS_PER_OUNCE, METRES_PER_YARD, parseNumber } from "../units";
 import { plainWhole } from "./plain-number";
-import { readGrams, type ReadNumber } from "./read-cell";
+import { gramsInRange, readGrams, type ReadNumber } from "./read-cell";
 
 /** Unit of amounts of yarn that name none. */
 export type YarnUnit = "g" | "oz" | "m" | "yd" | "balls";
@@ -33,7 +33,7 @@ export function readYarnAmount(text: string, { unit, yarn }: { unit: YarnUnit; y
     const amount = written.exec(whole)?.[1];
     if (amount === undefined) continue;
     const parsed = parseNumber(amount, "50 or 50.5");
-    return parsed.ok ? readGrams(String(grams(parsed.value, yarn))) : parsed;
+    return parsed.ok ? gramsInRange(grams(parsed.value, yarn), text) : parsed;
   }
   return readGrams(plain);
 }

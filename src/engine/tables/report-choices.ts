@@ -8,13 +8,15 @@ const columnChoiceSchema = z.discriminatedUnion("kind", [
   /** `unit`: in which the tester measured. */
   z.strictObject({ kind: z.enum(["leave out", "name", "size", "washed", "hours", "unit", "comment"]) }),
   /** `swatch`: stitches and rows in one cell. */
-  z.strictObject({ kind: z.enum(["swatch", "swatch stitches", "swatch rows", "tool"]), fabric: id }),
+  z.strictObject({ kind: z.literal("swatch"), fabric: id }),
+  z.strictObject({ kind: z.enum(["swatch stitches", "swatch rows", "tool"]), fabric: id }),
   /** `swatch over`: width and height alike. */
   z.strictObject({ kind: z.enum(["swatch across", "swatch along", "swatch over"]), fabric: id, unit }),
   /** `flat`: girths of this column were laid flat and not doubled. */
   z.strictObject({ kind: z.literal("measurement"), id, unit, flat: z.boolean() }),
   /** `id`: of a count, of a body measurement, of a yarn. */
-  z.strictObject({ kind: z.enum(["count", "yarn name"]), id }),
+  z.strictObject({ kind: z.literal("count"), id }),
+  z.strictObject({ kind: z.literal("yarn name"), id }),
   z.strictObject({ kind: z.literal("fit"), id, isOneToFive: z.boolean() }),
   /** `amountIn`: unit of numbers without one. */
   z.strictObject({ kind: z.literal("yarn"), id, amountIn: z.enum(["g", "oz", "m", "yd", "balls"]) }),

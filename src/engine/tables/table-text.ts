@@ -20,14 +20,21 @@ export function parseNumberedTable(text: string): { readonly cells: Cells; reado
   return { cells: filled.map(([, row]) => row), rowNumbers: filled.map(([index]) => index + 1) };
 }
 
-/** The same table with one cell replaced, as text that reads back as it. */
-export function withCell(text: string, { row, column, value }: { row: number; column: number; value: string }): string {
+export interface ChangedCell {
+  readonly row: number;
+  readonly column: number;
+  readonly value: string;
+}
+
+/** The same table with some cells replaced, as text that reads back as it. */
+export function withCells(text: string, cells: readonly ChangedCell[]): string {
   const mark = delimiterOf(text);
-  const changed = parseTableText(text).map((texts, index) => {
-    if (index !== row) return texts;
+  const changed = parseTableText(text);
+  for (const { row, column, value } of cells) {
+    const texts = changed[row] ?? [];
     const padded = [...texts, ...Array<string>(Math.max(0, column + 1 - texts.length)).fill("")];
-    return padded.with(column, value);
-  });
+    changed[row] = padded.with(column, value);
+  }
   const quoted = (cell: string) =>
     cell.includes(mark) || /^"|[\r\n]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
   return changed.map((cells) => cells.map(quoted).join(mark)).join("\n");
@@ -85,7 +92,8 @@ function quotedFrom(source: string, at: number): { readonly cell: string; readon
 function delimiterOf(text: string): "\t" | ";" | "," {
   const looked = text.slice(0, CHARACTERS_LOOKED_AT).replace(/\r\n?/g, "\n").replace(QUOTED, "$1");
   const lines = looked.split("\n").slice(0, LINES_LOOKED_AT);
-  const counts = (mark: string) => lines.filter((line) => line.trim() !== "").map((line) => line.split(mark).length - 1);
+  const counts = (mark: string) =>
+    lines.filter((line) => line.trim() !== "").map((line) => line.split(mark).length - 1);
   const most = (mark: string) => Math.max(0, ...counts(mark));
   if (most("\t") > 0) return "\t";
   const semicolons = counts(";");

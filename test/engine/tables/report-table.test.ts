@@ -154,7 +154,7 @@ describe("a pasted table of reports", () => {
 
   it("refuses a size that is not the pattern's, with the sizes there are", () => {
     const table = read([GOOD, GOOD.with(2, "XL")]);
-    expect(table).toEqual({
+    expect(table).toMatchObject({
       ok: false,
       faults: [{ row: 2, column: 2, message: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
     });
