@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
 import { FIT, fitRunText, fitTable } from "./calibrate-fit";
+import { importTable } from "./import-rows";
 import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
@@ -61,6 +62,8 @@ const USUAL_CALLS = 400;
 /** First argument of a process that runs one scenario of the fit. */
 const FIT_RUN = "fit-run";
 const MAX_OUTPUT_BYTES = 16 * 1024 * 1024;
+/** The table of pasted tables, which needs no calls. */
+const IMPORT = "import";
 const FIGURES = "test/figures";
 
 await main(process.argv.slice(2));
@@ -69,11 +72,17 @@ await main(process.argv.slice(2));
  * `calibrate [CALLS] [PART OF A SCENARIO'S NAME, OR A TABLE OF PROMISES]`: prints the tables; keeps a table of promises, and
  * that of the scenarios if all of them ran, where it ran on 400 calls or more.
  *
+ * `calibrate import` prints and keeps what is read right of the invented tables.
  * Several scenarios run side by side, each in a process of its own. `calibrate fit` prints and keeps the table of the fit.
  */
 async function main(args: readonly string[]): Promise<void> {
   const [first = "", text = ""] = args;
   if (first === FIT) return await keepFit();
+  if (first === IMPORT) {
+    const table = importTable();
+    process.stdout.write(table);
+    return write(`calibration-${IMPORT}.txt`, table);
+  }
   if (first === FIT_RUN) {
     process.stdout.write(fitRunText(text));
     return;

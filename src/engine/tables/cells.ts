@@ -13,8 +13,8 @@ export interface TableFault {
 
 export const MAX_ROWS = 20_100;
 export const MAX_COLUMNS = 400;
-/** Three times the measurements and counts that a pattern holds, for what stands between them. */
-export const MAX_MEASUREMENT_ROWS = 800;
+/** The 60 measurements and 200 counts that a pattern holds, and what stands between them. */
+export const MAX_MEASUREMENT_ROWS = 300;
 export const MAX_CELLS = 250_000;
 
 const MISSING = new Set(

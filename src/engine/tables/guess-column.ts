@@ -24,7 +24,7 @@ const CONSENT = /photo|picture|consent|would you|do you agree|may (?:i|we)\b|per
 const COMMENT =
   /comment|\bnotes?\b|anything|feedback|unclear|bemerk|anmerk|kommentar|remark|thought|tell (?:me|us)|suggest|\bchanged?\b|mistake|\berrors?\b|trouble|typo|modif|difficult|problem|opinion|impression/i;
 const SWATCH = /swatch|gauge|tension|maschenprobe|échantillon/i;
-const STITCHES = /\bst(?:s|itch(?:es)?)?\b|\bmaschen\b|\bmailles\b/i;
+const STITCHES = /\bst(?:s|itch(?:es)?)?\b|\bchains?\b|\bmaschen\b|\bmailles\b/i;
 const ROWS = /\brows?\b|\brounds?\b|\brnds?\b|\breihen\b|\brunden\b|\brangs\b/i;
 const OVER_WIDTH = /\bover\b|\b(?:\d+)?10\s*cm\b|\b4\s*(?:in|")/i;
 const WASHED = /wash|block|gewaschen/i;
@@ -33,7 +33,7 @@ const HOURS = /\bhours?\b|how long did it take|\bstunden\b|time (?:spent|taken)/
 const YARN =
   /\byarn|\bgrams?\b|\bweigh|\bused\b|\bgarn|\bwolle\b|verbrauch|\bskeins?\b|\bballs?\b|\byardage\b|\bmet(?:re|er)s\b/i;
 const YARN_NAME = /\b(?:which|what|name of (?:the )?) ?yarn\b|\byarn (?:name|brand|used)\b|\bgarn\b/i;
-const NAME = /\bname\b|^testers?$|^who\b|who are you|^testerin$|^(?:test)?knitter$/i;
+const NAME = /name\b|^testers?$|^who\b|who are you|^testerin$|^(?:test)?knitter$/i;
 const HANDLE = /\bhandle\b|\bprofile\b|\b(?:user|screen|account) ?name\b|\baccount\b/i;
 const FIT = /\bfit(?:s|ting)?\b|passform|\bsitzt\b|\bpasst\b/i;
 
@@ -73,20 +73,29 @@ function mostly({ answers }: HeadedColumn, test: (text: string) => boolean, shar
   return answers.filter(({ text }) => test(text)).length >= answers.length * share;
 }
 
-function isSize(column: HeadedColumn, { sizes }: PatternDocument): boolean {
+export function isSize(column: HeadedColumn, { sizes }: PatternDocument): boolean {
   const { heading, answers } = column;
   const isOther =
     TOOL.test(heading) || SWATCH.test(heading) || /\bcup\b|\busual|\bnormal|\bsecond choice/i.test(heading);
   if (isOther) return false;
   const asked = /\bsizes?\b|^sz\.?$|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btalla\b|\bmaat\b/i.test(heading);
   if (answers.length === 0) return asked;
-  const fits = (text: string) => matchSize(text, sizes).ok;
+  if (!asked && mostly(column, looksNumeric, 0.95)) return false;
+  const fits = (text: string) => text.length <= LONGEST_SIZE && matchSize(text, sizes).ok;
   return mostly(column, fits, asked ? 0.5 : 0.95) && (asked || answers.some(({ text }) => !looksNumeric(text)));
 }
 
-function isUnit(column: HeadedColumn): boolean {
-  return column.answers.length > 0 && mostly(column, (text) => namedUnit(text) !== null && !/\d/.test(text), 0.8);
+const LONGEST_SIZE = 60;
+
+export function isUnit(column: HeadedColumn): boolean {
+  return column.answers.length > 0 && mostly(column, isUnitAlone, 0.8);
 }
+
+function isUnitAlone(text: string): boolean {
+  return namedUnit(text) !== null && !/\d/.test(text) && text.length <= LONGEST_UNIT;
+}
+
+const LONGEST_UNIT = 14;
 
 function fitColumn(column: HeadedColumn, { bodyMeasurements = [] }: PatternDocument): ColumnChoice | null {
   if (!FIT.test(column.heading)) return null;

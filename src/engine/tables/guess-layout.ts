@@ -13,7 +13,7 @@ export interface Layout {
 
 const ROWS_SEARCHED = 30;
 const NO_SIZE =
-  /\bunits?\b|\btol\b|toleran|±|notes?|comment|\bhow\b|letter|measure|\bgrading\b|\bgrade rule\b|\bref\b|^#$|^no\.?$/i;
+  /\bunits?\b|\btol\b|toleran|±|notes?|comment|\bhow\b|letter|measure|\bgrading\b|\bgrade rule\b|\bref\b|\bease\b|\bremarks?\b|\bpart\b|\btype\b|^#$|^no\.?$/i;
 const SIZE_HEADING = /\bsizes?\b|\bmeasure|\bletter\b|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btallas?\b|\bmaat\b|\bstorlek\b/i;
 const LETTER = /^(?!(?:cm|mm|in)\b)\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 

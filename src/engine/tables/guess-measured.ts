@@ -30,6 +30,7 @@ const MIN_SCORE = 0.6;
 const MIN_WORDS = 0.35;
 const ALONE = /^(?:measurement\s+)?\(?([A-Za-z]\d{0,2})\)?[.:]?(?:\s*[,(]?\s*(?:in\s+)?(?:cm|inches|in)\)?)?$/i;
 const BY_NAME = /\bmeasurement ([A-Za-z]\d{0,2})\b/i;
+const BEHIND = /\S\s*\(([A-Z]\d{0,2})\)$/u;
 const BEFORE_WORDS = /^([A-Z]\d{0,2})\s+\p{L}/u;
 
 /**
@@ -56,7 +57,9 @@ function byLetter(heading: string, measurements: readonly Measurement[]): Measur
     letter === undefined || letter === ""
       ? undefined
       : measurements.find((measurement) => measurement.letter.toUpperCase() === letter.toUpperCase());
-  const sure = found(splitLetter(heading).letter || ALONE.exec(heading)?.[1] || BY_NAME.exec(heading)?.[1]);
+  const sure = found(
+    splitLetter(heading).letter || [ALONE, BY_NAME, BEHIND].map((way) => way.exec(heading)?.[1]).find(Boolean),
+  );
   if (sure !== undefined) return sure;
   const beforeWords = found(BEFORE_WORDS.exec(heading)?.[1]);
   return beforeWords !== undefined && namesPart(beforeWords.label, heading) > MIN_WORDS ? beforeWords : undefined;
@@ -100,7 +103,8 @@ function numbersScore(column: Headed, measurement: Measurement): number {
 function choiceOf(column: Headed, measurement: Measurement): Guess["choice"] {
   const { heading } = column;
   const way = wayOf(column, measurement);
-  const isFlatNamed = measurement.girth === true && /\bflat\b|\bhalf\b/i.test(heading) && !/doubled|around/i.test(heading);
+  const isFlatNamed =
+    measurement.girth === true && /\bflat\b|\bhalf\b/i.test(heading) && !/doubled|around/i.test(heading);
   const byNumbers = way !== null && way.share >= 0.5 ? way.way : null;
   return {
     kind: "measurement",

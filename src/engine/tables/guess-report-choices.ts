@@ -2,16 +2,17 @@ import type { PatternDocument } from "../pattern";
 import { FOUR_INCHES_CM } from "../units";
 import { cellAt, columnCount, isNoAnswer, isSummary, MAX_ROWS, tooLarge, transpose, type Cells } from "./cells";
 import { designBySize } from "./design-by-size";
-import { guessColumn, isHandle, type HeadedColumn } from "./guess-column";
-import { looksNumeric } from "./read-cell";
+import { guessColumn, isHandle, isSize, isUnit, type HeadedColumn } from "./guess-column";
 import { namedUnit } from "./read-unit";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 import { matchSize } from "./size-names";
 
 /** Headings stand among the first rows that hold something. */
 const HEADER_ROWS_TRIED = 6;
+/** Questions, counted twice where a size is among them, with which no other row is tried. */
+const ENOUGH_RECOGNISED = 8;
 /** Answers looked at for a guess; more would tell the same. */
-const ANSWERS_LOOKED_AT = 60;
+const ANSWERS_LOOKED_AT = 40;
 /** Columns that are searched for testers who run across. */
 const MAX_TESTERS_ACROSS = 120;
 
@@ -46,10 +47,13 @@ function recognised({ columns }: Pick<InView, "columns">): number {
 
 function guessInView(view: Cells, known: Known): InView {
   const filled = view.flatMap((row, index) => (row.filter((text) => text.trim() !== "").length >= 2 ? [index] : []));
-  const tried = filled.slice(0, HEADER_ROWS_TRIED).map((headerRow) => {
+  const tried: { readonly headerRow: number; readonly headed: HeadedColumn[]; readonly columns: ColumnChoice[] }[] = [];
+  for (const headerRow of filled.slice(0, HEADER_ROWS_TRIED)) {
     const headed = headedColumns(view, headerRow, known);
-    return { headerRow, headed, columns: columnChoices(view, { headerRow, headed, known }) };
-  });
+    const columns = columnChoices(view, { headerRow, headed, known });
+    tried.push({ headerRow, headed, columns });
+    if (columns.some(({ kind }) => kind === "size") && recognised({ columns }) >= ENOUGH_RECOGNISED) break;
+  }
   const [first] = tried;
   if (first === undefined) return { ...NOTHING, swatchOver: patternOver(known.pattern) };
   const bestOf = tried.reduce((best, one) => (questions(one) > questions(best) ? one : best), first);
@@ -63,9 +67,14 @@ function guessInView(view: Cells, known: Known): InView {
 
 /** Columns that are recognised, less those over which stands a number: no question is one. */
 function questions({ headed, columns }: { headed: readonly HeadedColumn[]; columns: readonly ColumnChoice[] }): number {
-  const numbers = headed.filter(({ heading }) => looksNumeric(heading)).length;
+  const numbers = headed.filter(({ heading }) => NUMBER.test(heading)).length;
   return recognised({ columns }) - 2 * numbers;
 }
+
+const NUMBER = /^[~\d.,½¼¾\s/-]*\d\s*(?:[½¼¾]|cm|in|g|mm|sts|["”″])?$/i;
+/** "3. Bust", "Q3) Bust". */
+const ORDINAL = /^(?:q(?:uestion)?\s*)?\d{1,2}[.):]\s*(?=\D)/i;
+const BEFORE = /before (?:block|wash)|\bunblocked\b|\bunwashed\b|\bpre-?block/i;
 
 const NOTHING = { headerRow: 0, columns: [], washed: true, leaveUnread: false } as const;
 
@@ -77,13 +86,13 @@ function headedColumns(view: Cells, headerRow: number, { pattern, published }: K
     .slice(0, ANSWERS_LOOKED_AT);
   const columns = Array.from({ length: columnCount(view) }, (_, column) => {
     const texts = rows.map((row) => ({ row, text: cellAt(view, row, column) })).filter(({ text }) => !isNoAnswer(text));
-    return { heading: cellAt(view, headerRow, column), texts };
+    return { heading: cellAt(view, headerRow, column).replace(ORDINAL, ""), texts };
   });
   const bare = columns.map(({ heading, texts }): HeadedColumn => {
     return { heading, answers: texts.map(({ text }) => ({ text, unit: null, published: null })) };
   });
-  const kinds = bare.map((column) => guessColumn(column, pattern).kind);
-  const [sizeAt, unitAt] = [kinds.indexOf("size"), kinds.indexOf("unit")];
+  const sizeAt = bare.findIndex((column) => isSize(column, pattern));
+  const unitAt = bare.findIndex(isUnit);
   const publishedOf = (row: number) => {
     const match = sizeAt < 0 ? null : matchSize(cellAt(view, row, sizeAt), pattern.sizes);
     return match?.ok ? (published.get(match.size) ?? null) : null;
@@ -114,6 +123,7 @@ interface Headed {
 function columnChoices(view: Cells, { headerRow, headed, known: { pattern } }: Headed): ColumnChoice[] {
   const above = groupHeadings(view, headerRow);
   const columns = firstOfEachKind(
+    headed,
     headed.map((column, index) => {
       const own = guessColumn(column, pattern);
       const group = above[index] ?? "";
@@ -140,15 +150,17 @@ function groupHeadings(view: Cells, headerRow: number): readonly string[] {
   });
 }
 
-/** What is asked once; of two such columns the first counts. */
-function firstOfEachKind(columns: readonly ColumnChoice[]): ColumnChoice[] {
-  const seen = new Set<string>();
-  return columns.map((choice) => {
-    if (choice.kind === "leave out" || choice.kind === "measurement" || choice.kind === "comment") return choice;
-    const key = choiceKey(choice);
-    if (seen.has(key)) return { kind: "leave out" };
-    seen.add(key);
-    return choice;
+/** What is asked once; of two such columns the first counts, but one about the blocked swatch before one about the other. */
+function firstOfEachKind(headed: readonly HeadedColumn[], columns: readonly ColumnChoice[]): ColumnChoice[] {
+  const counting = new Map<string, number>();
+  const isBefore = (column: number) => BEFORE.test(headed[column]?.heading ?? "");
+  columns.forEach((choice, column) => {
+    const now = counting.get(choiceKey(choice));
+    if (now === undefined || (isBefore(now) && !isBefore(column))) counting.set(choiceKey(choice), column);
+  });
+  return columns.map((choice, column) => {
+    const mayRepeat = choice.kind === "leave out" || choice.kind === "measurement" || choice.kind === "comment";
+    return mayRepeat || counting.get(choiceKey(choice)) === column ? choice : { kind: "leave out" };
   });
 }
 

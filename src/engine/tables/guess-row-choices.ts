@@ -1,17 +1,18 @@
+import { CM_PER_INCH } from "../units";
 import { cellAt, type Cells } from "./cells";
 import type { Layout } from "./guess-layout";
 import { unitNamed } from "./label-text";
 import type { RowChoice, RowKind } from "./measurement-choices";
-import { looksNumeric } from "./read-cell";
+import { looksNumeric, readTableLength } from "./read-cell";
 import { labelOfRow } from "./row-label";
 
 const BODY =
-  /\bto fit\b|\bfits?\b|\bbody (?:bust|chest|hips?|waist|measure\w*|size)|\bactual (?:bust|chest|body)|\byour (?:bust|chest|body|measure\w*)|\bwearer|^für\b|\bpasst\b|^pour\b|körpermaß/i;
+  /\bto fit\b|\bfits?\b|\bbody (?:bust|chest|hips?|waist|measure\w*|size)|\bactual (?:bust|chest|body)|\byour (?:bust|chest|body|measure\w*)|\bwearer|\(body\)|^für\b|\bpasst\b|^pour\b|körpermaß/i;
 const STITCHES =
-  /\bst(?:s|itch(?:es)?)?\b|\bmaschen\b|\bmailles\b|\bcast[ -]?on\b|\bCO\b|\bfoundation chains?\b|\bchains?\b/i;
+  /\bst(?:s|itch(?:es)?)?\b|\bmaschen\b|\bmailles\b|\bcast[ -]?on\b|\bCO\b|\bfoundation\b|\bch\b|\banschlag|\baufnehmen\b|\(M\)|\bfoundation chains?\b|\bchains?\b/i;
 const ROWS = /\b(?:rows?|rounds?|rnds?|ridges?|reihen|runden|rangs)\b/i;
 /** Words of a row that is counted beyond doubt, unless its numbers have halves or units. */
-const COUNTED = /\bst(?:s|itches)\b|\bmaschen\b|\bmailles\b|\b(?:rows|rounds|rnds|ridges|reihen|runden|rangs)\b/i;
+const COUNTED = /\(M\)|\bst(?:s|itches)\b|\bmaschen\b|\bmailles\b|\b(?:rows|rounds|rnds|ridges|reihen|runden|rangs)\b/i;
 const NEITHER =
   /\byarn|\byardage|\bmet(?:re|er)s?\b|\bskeins?\b|\bballs?\b|\bgrams?\b|\bease\b|\bhook|\bneedle|\btester|\bgauge|\btension|\bgarn|\bwolle\b|\bknäuel|\bmehrweite|\bprice\b|\bmaterials?\b|^grad(?:e|ing)\b|\bincrement|^(?:number|no\.) of\b|\bbuttons\b/i;
 const FINISHED = /\bfinished\b|\bgarment\b|\bmeasurements?\b|\bfertig/i;
@@ -21,6 +22,8 @@ const GIRTH =
   /\baround\b|\bcircumference|\bgirth|\bbust\b|\bchest\b|\bhips?\b|\bwaist\b|\bhem\b|\bupper (?:arm|sleeve)|\bbiceps?\b|\bwrist|\bcuff|\bround\b|\bneck opening|\bumfang|oberweite|\boberarm|\bhüft|\bbrust/i;
 const NO_GIRTH =
   /\bdepth\b|\blength\b|\bheight\b|\bdrop\b|\bfrom\b|\bto\b|\bwidth\b|\bacross\b|\blong\b|\bseam\b|\bflat\b|\bhalf\b/i;
+/** Beside a row of bodies "to fit", "actual" is the garment. */
+const ACTUAL = /\bactual\b/i;
 const NOTE = /^(?:note|nb|n\.b|see|tip|hint|attention|please|remember|hinweis|\*)/i;
 /** A heading over rows is short; a longer text is a note between them. */
 const MAX_HEADING_WORDS = 5;
@@ -53,18 +56,48 @@ export function guessRowChoices(view: Cells, layout: Layout): RowChoice[] {
 
 function guessKinds(view: Cells, layout: Layout, labels: readonly string[]): RowKind[] {
   let under: RowKind = "measurement";
+  let isAgain = false;
+  const hasToFit = labels.some((label) => /\bto fit\b/i.test(label));
+  const seen = new Set<string>();
   return view.map((_, row) => {
     if (row <= layout.headerRow) return "leave out";
+    if (repeatsSizes(view, layout, row)) {
+      isAgain = true;
+      return "leave out";
+    }
     const label = labels[row] ?? "";
+    if (isAgain && seen.has(label)) return "leave out";
+    if (label === "" && isRowAboveInOtherUnit(view, layout, row)) return "leave out";
+    seen.add(label);
     const texts = layout.sizeColumns.map((column) => cellAt(view, row, column));
     const numeric = texts.filter(looksNumeric);
     if (numeric.length * 2 < texts.filter((text) => text !== "").length || numeric.length === 0) {
       if (isHeading(view, row, label)) under = NEITHER.test(label) ? "leave out" : kindOfLabel(label, "measurement");
       return "leave out";
     }
-    return kindOfRow(label, { numeric, under, heading: rowHeading(view, layout, row) });
+    return kindOfRow(label, { numeric, under, heading: rowHeading(view, layout, row), hasToFit });
   });
 }
+
+/** The sizes may stand again over the same rows in another unit. */
+function repeatsSizes(view: Cells, { headerRow, sizeColumns }: Layout, row: number): boolean {
+  return (
+    sizeColumns.length > 1 &&
+    sizeColumns.every((column) => cellAt(view, row, column) === cellAt(view, headerRow, column))
+  );
+}
+
+/** A row without a name may hold the numbers of the one above it in inches, or in cm. */
+function isRowAboveInOtherUnit(view: Cells, { sizeColumns }: Layout, row: number): boolean {
+  const ratios = sizeColumns.flatMap((column) => {
+    const [above, here] = [row - 1, row].map((one) => readTableLength(cellAt(view, one, column), "cm"));
+    return above?.ok && here?.ok ? [Math.max(above.value / here.value, here.value / above.value)] : [];
+  });
+  const isOther = (ratio: number) => Math.abs(ratio / CM_PER_INCH - 1) < MAX_ROUNDING;
+  return ratios.length * 2 > sizeColumns.length && ratios.every(isOther);
+}
+
+const MAX_ROUNDING = 0.03;
 
 function isHeading(view: Cells, row: number, label: string): boolean {
   const text = label === "" ? ((view[row] ?? []).find((cell) => cell.trim() !== "") ?? "") : label;
@@ -78,7 +111,13 @@ function kindOfRow(
     numeric,
     under,
     heading,
-  }: { readonly numeric: readonly string[]; readonly under: RowKind; readonly heading: string },
+    hasToFit,
+  }: {
+    readonly numeric: readonly string[];
+    readonly under: RowKind;
+    readonly heading: string;
+    readonly hasToFit: boolean;
+  },
 ): RowKind {
   if (NEITHER.test(label)) return "leave out";
   const counted = numeric.find((text) => /\d\s*(?:sts?|stitches|rows|rnds|rounds)\.?$/i.test(text));
@@ -86,7 +125,7 @@ function kindOfRow(
   const isLength =
     unitNamed(heading) !== null ||
     numeric.some((text) => /\d\s*(?:cm|mm|in|inch|inches|["”″])/i.test(text) || /\d[.,]\d|[½¼¾⅛⅜⅝⅞⅓⅔/]/.test(text));
-  const kind = kindOfLabel(label, under);
+  const kind = hasToFit && ACTUAL.test(label) ? "measurement" : kindOfLabel(label, under);
   if (kind !== "stitches" && kind !== "rows") return kind;
   if (isLength) return under === "body" ? "body" : "measurement";
   const isNamed = COUNTED.test(label) || kindOfLabel(label, "measurement") === "measurement";
@@ -95,7 +134,7 @@ function kindOfRow(
 
 function kindOfLabel(label: string, otherwise: RowKind): RowKind {
   if (NEITHER.test(label)) return "leave out";
-  if (BODY.test(label)) return "body";
+  if (BODY.test(label) && !COUNTED.test(label)) return "body";
   if (ROWS.test(label)) return "rows";
   if (STITCHES.test(label)) return "stitches";
   if (FINISHED.test(label)) return "measurement";

@@ -64,9 +64,9 @@ function isHeading(view: Cells, { sizeColumns }: Layout, row: number): boolean {
 }
 
 function unitOfRows(rows: readonly RowChoice[]): "cm" | "in" | null {
-  const named = rows.flatMap(({ kind, unit }) => (kind === "measurement" && unit !== "table" ? [unit] : []));
-  const measurements = rows.filter(({ kind }) => kind === "measurement").length;
-  return named.length > 0 && named.length === measurements && new Set(named).size === 1 ? (named[0] ?? null) : null;
+  const isLength = (kind: RowChoice["kind"]) => kind === "measurement" || kind === "body";
+  const named = rows.flatMap(({ kind, unit }) => (isLength(kind) && unit !== "table" ? [unit] : []));
+  return new Set(named).size === 1 ? (named[0] ?? null) : null;
 }
 
 /** Cells without a unit are taken to be in that of most cells with one. */

@@ -27,16 +27,13 @@ export function shareOfWords(label: string, text: string): number {
   return found / wanted.size;
 }
 
-const LETTER_BEHIND = /^(.*\S)\s*\(([A-Z]\d{0,2})\)$/u;
 const LETTER_IN_FRONT = /^\(?([A-Za-z]\d{0,2})(?:\s*[.):–—]\s*|\s+-\s+|\)\s*)(?=\S)(.*)$/u;
 const UNIT_BEHIND = /\s*[,(\[]?\s*(?:in\s+)?\b(?:cms?|centimet(?:re|er)s?|in|inch|inches|zoll)\b\.?\s*[)\]]?$/i;
 
 /** Splits "B. Upper arm" into its letter and its words; the letter is "" where none stands in front. */
 export function splitLetter(text: string): { readonly letter: string; readonly label: string } {
   const match = LETTER_IN_FRONT.exec(text);
-  if (match) return { letter: (match[1] ?? "").toUpperCase(), label: match[2] ?? "" };
-  const behind = LETTER_BEHIND.exec(text);
-  return behind ? { letter: behind[2] ?? "", label: behind[1] ?? "" } : { letter: "", label: text };
+  return match ? { letter: (match[1] ?? "").toUpperCase(), label: match[2] ?? "" } : { letter: "", label: text };
 }
 
 /** @returns a label without the unit that stands behind it: "Bust (cm)" is "Bust". */

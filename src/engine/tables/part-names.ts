@@ -5,12 +5,21 @@ const PHRASES: readonly (readonly [RegExp, string])[] = [
   [/\b(?:under ?arm|arm ?pit)\b.{0,16}\b(?:cuff|wrist|end of (?:the )?sleeve)\b/g, " sleeve length "],
   [/\b(?:cuff|wrist)\b.{0,16}\b(?:under ?arm|arm ?pit)\b/g, " sleeve length "],
   [/\b(?:under ?arm|arm ?pit|arm ?hole)\b.{0,16}\b(?:hem|bottom|lower edge|cast ?-?on)\b/g, " underarm length "],
-  [/\b(?:hem|bottom|lower edge|cast ?-?on(?: edge)?)\b.{0,16}\b(?:under ?arm|arm ?pit|arm ?hole)\b/g, " underarm length "],
+  [
+    /\b(?:hem|bottom|lower edge|cast ?-?on(?: edge)?)\b.{0,16}\b(?:under ?arm|arm ?pit|arm ?hole)\b/g,
+    " underarm length ",
+  ],
   [/\b(?:shoulder|hps|neck)\b.{0,16}\b(?:hem|bottom|lower edge)\b/g, " length "],
   [/\b(?:hem|bottom|lower edge)\b.{0,16}\b(?:shoulder|hps|neck)\b/g, " length "],
   [/\bside seam\b|\bbody to under ?arm\b/g, " underarm length "],
-  [/\b(?:sleeve|arm) seam\b|\barmellange\b|\barm length\b|\blongueur de manche\b|\blargo de manga\b/g, " sleeve length "],
-  [/\bbiceps?\b|\bupper (?:arm|sleeve)s?\b|\bsleeve (?:top|width)\b|\boberarm\w*|\bhaut du bras\b|\barm width\b/g, " upperarm "],
+  [
+    /\b(?:sleeve|arm) seam\b|\barmellange\b|\barm length\b|\blongueur de manche\b|\blargo de manga\b/g,
+    " sleeve length ",
+  ],
+  [
+    /\bbiceps?\b|\bupper (?:arm|sleeve)s?\b|\bsleeve (?:top|width)\b|\boberarm\w*|\bhaut du bras\b|\barm width\b/g,
+    " upperarm ",
+  ],
   [/\bpit ?(?:to|-) ?pit\b|\bchest\b|\bbust\w*|\boberweite\b|\bbrust\w*|\bpoitrine\b|\bpecho\b/g, " bust "],
   [/\bwrists?\b|\bcuffs?\b|\bbundchen\b|\bhandgelenk\b|\bpoignet\b/g, " cuff "],
   [/\b(?:bottom|lower|cast ?-?on) edge\b|\bhems?\b|\bsaum\w*/g, " hem "],
@@ -37,8 +46,26 @@ const LIGHT = new Set(
   ).split(" "),
 );
 
+interface Parts {
+  readonly parts: ReadonlySet<string>;
+  readonly words: ReadonlySet<string>;
+}
+
+/** Each label is compared with every other: its parts are looked for once. */
+const KNOWN = new Map<string, Parts>();
+const MAX_KNOWN = 5_000;
+
+function partsOf(text: string): Parts {
+  const known = KNOWN.get(text);
+  if (known !== undefined) return known;
+  if (KNOWN.size >= MAX_KNOWN) KNOWN.clear();
+  const found = findParts(text);
+  KNOWN.set(text, found);
+  return found;
+}
+
 /** The parts of a garment that a text names, whatever words it has for them, and its other distinctive words. */
-function partsOf(text: string): { readonly parts: ReadonlySet<string>; readonly words: ReadonlySet<string> } {
+function findParts(text: string): Parts {
   const plain = PHRASES.reduce((now, [phrase, parts]) => now.replace(phrase, parts), normalised(text));
   const all = [...distinctiveWords(plain)];
   return {
