@@ -2,7 +2,7 @@
 
 import type { ClipboardEvent, KeyboardEvent, ReactNode } from "react";
 import { parseLength } from "@/engine/units";
-import { parseTableText } from "@/ui/parse-table-text";
+import { parseTableText } from "@/engine/tables";
 
 interface GridAreaProps {
   /**
