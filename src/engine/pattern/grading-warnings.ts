@@ -31,7 +31,7 @@ function brokenText({ kind, count }: CountRule, value = Number.NaN, smaller = Nu
   const { repeat = { of: 1, plus: 0 }, least = 1 } = count;
   switch (kind) {
     case "repeat":
-      return `${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}.`;
+      return `${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` plus ${repeat.plus}` : ""}.`;
     case "least":
       return `${value} is below the least value, ${least}.`;
     case "order":
