@@ -29,7 +29,12 @@ export const LEARNED = {
   _count: { select: { testers: { where: KNOWN } } },
 } satisfies Prisma.CallSelect;
 
-export function toLearned({ prior, priorAt, usesPrior, _count }: Prisma.CallGetPayload<{ select: typeof LEARNED }>): Learned {
+export function toLearned({
+  prior,
+  priorAt,
+  usesPrior,
+  _count,
+}: Prisma.CallGetPayload<{ select: typeof LEARNED }>): Learned {
   return {
     prior: callPriorSchema.nullable().parse(prior),
     isUsed: usesPrior,
