@@ -62,7 +62,8 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
   await hand.click(page.getByRole("button", { name: "Create pattern" }));
   await hand.click(page.getByRole("link", { name: "Import testers’ reports" }));
   await hand.type(page.getByLabel("Your testers’ reports"), REPORTS);
-  await expect(page.getByText("4 testers, 14 measurements and 4 swatches.")).toBeVisible();
+  await expect(page.getByText("4 of 4 measurements, 4 testers, 14 of 14 readings, 4 swatches.")).toBeVisible();
+  await expect(page.getByText("Not imported: “Timestamp” (4 answers).")).toBeVisible();
   await hand.click(page.getByRole("button", { name: "Add reports and see differences" }));
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
   expect(hand.actions).toBeLessThan(20);
@@ -102,4 +103,54 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await page.getByLabel("Yes, that’s correct").check();
   await page.getByRole("button", { name: "Add reports and see differences" }).click();
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
+});
+
+const WITHOUT_UNIT = `Size\tS\tM\tL
+Bust around\t36\t38\t41
+Body length\t21\t21\t22
+Balls of yarn\t6\t7\t8`;
+
+const MIXED = `Name,Size,Bust around,Body length,Anything else?
+Ann,S,91.5,53,
+Bea,M,38.25,53.5,Sorry for the inches
+Cat,L,104,long enough,
+Dot,7,104,56,`;
+
+test("the unit is asked once, what is left out is told, and answers in inches are read by one tap", async ({
+  page,
+}) => {
+  const hand = new Hand();
+  await signUp(page, hand);
+  await page.goto("/patterns/new/paste");
+  await takenOver(page.getByLabel("Your finished measurements"));
+  await hand.type(page.getByLabel("Your finished measurements"), WITHOUT_UNIT);
+  await expect(page.getByText("Is this table in inches?")).toBeVisible();
+  await expect(
+    page.getByText("2 of 2 measurements in 3 sizes, 6 of 6 numbers; 0 counts, 0 body measurements."),
+  ).toBeVisible();
+  await expect(page.getByText("Ignored: row 4 “Balls of yarn”.")).toBeVisible();
+  await hand.click(page.getByRole("button", { name: "Yes, read it in inches" }));
+  await expect(page.getByText("Is this table in inches?")).toHaveCount(0);
+  await hand.type(page.getByLabel("Name of the pattern"), "Reed, invented");
+  await fillGauge(page, hand);
+  await hand.click(page.getByRole("button", { name: "Create pattern" }));
+  await hand.click(page.getByRole("link", { name: "Import testers’ reports" }));
+  await hand.type(page.getByLabel("Your testers’ reports"), MIXED);
+  await expect(page.getByText("2 of 2 measurements, 3 of 4 testers, 5 of 8 readings.")).toBeVisible();
+  await hand.click(page.getByRole("button", { name: "Import without these 2 answers" }));
+  await hand.click(page.getByRole("button", { name: "Read it in inches" }));
+  await expect(page.getByText("2 of 2 measurements, 3 of 4 testers, 5 of 8 readings, 1 comment.")).toBeVisible();
+  await expect(page.getByText("2 answers are not imported")).toBeVisible();
+  await hand.click(page.getByRole("button", { name: "Add reports and see differences" }));
+  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
+});
+
+test("a table of 100,000 cells is told to be too large", async ({ page }) => {
+  await signUp(page, new Hand());
+  await page.goto("/patterns/new/paste");
+  const area = page.getByLabel("Your finished measurements");
+  await takenOver(area);
+  const line = Array.from({ length: 20 }, (_, index) => String(index + 30)).join("\t");
+  await area.fill(Array.from({ length: 5_000 }, () => line).join("\n"));
+  await expect(page.getByText(/This table has 5,000 rows and 20 columns; at most 300 rows/)).toBeVisible();
 });

@@ -6,6 +6,7 @@ import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault, type Trouble } from "@/engine/calibration";
 import { causesRunText, causesTable } from "./calibrate-causes";
 import { fitRunText, fitTable } from "./calibrate-fit";
+import { importTable } from "./import-rows";
 import { isPromise, PROMISE_NAMES, PROMISES, type PromiseName } from "./promise-rows";
 
 interface Scenario {
@@ -68,6 +69,8 @@ type TableOfRuns = keyof typeof TABLES_OF_RUNS;
 /** First argument of a process that runs one scenario of such a table. */
 const RUN = "run";
 const MAX_OUTPUT_BYTES = 16 * 1024 * 1024;
+/** The table of pasted tables, which needs no calls. */
+const IMPORT = "import";
 const FIGURES = "test/figures";
 
 await main(process.argv.slice(2));
@@ -77,11 +80,17 @@ await main(process.argv.slice(2));
  * that of the scenarios if all of them ran, where it ran on 400 calls or more.
  *
  * Several scenarios run side by side, each in a process of its own. `calibrate fit` and `calibrate causes` print and keep
- * tables of their own; that of the causes takes hours.
+ * tables of their own; that of the causes takes hours. `calibrate import` prints and keeps what is read right of the invented
+ * tables.
  */
 async function main(args: readonly string[]): Promise<void> {
   const [first = "", second = "", text = ""] = args;
   if (isTableOfRuns(first)) return await keepTableOfRuns(first);
+  if (first === IMPORT) {
+    const table = importTable();
+    process.stdout.write(table);
+    return write(`calibration-${IMPORT}.txt`, table);
+  }
   if (first === RUN && isTableOfRuns(second)) {
     process.stdout.write(TABLES_OF_RUNS[second].runText(text));
     return;

@@ -6,10 +6,15 @@ import { gradeVerb } from "./verbs/grade";
 import { outlineVerb } from "./verbs/outline";
 import { placesVerb } from "./verbs/places";
 import { predictVerb } from "./verbs/predict";
+import { readMeasurementsVerb } from "./verbs/read-measurements";
+import { readReportsVerb } from "./verbs/read-reports";
 import { reviseVerb } from "./verbs/revise";
 import { yarnVerb } from "./verbs/yarn";
 
-const VERBS: readonly Verb[] = [predictVerb, gradeVerb, placesVerb, gapsVerb, yarnVerb, reviseVerb, outlineVerb];
+const VERBS: readonly Verb[] = [
+  ...[predictVerb, gradeVerb, placesVerb, gapsVerb, yarnVerb, reviseVerb, outlineVerb],
+  ...[readMeasurementsVerb, readReportsVerb],
+];
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 

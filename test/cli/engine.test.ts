@@ -58,6 +58,23 @@ describe("the headless engine", () => {
     });
   }, 60_000);
 
+  it("prints what a pasted table says, and refuses one that is too large", () => {
+    const text = "Size;S;M\nA. Bust (in);36;38 1/2\nStitches;16o;170";
+    const { status, output, errors } = engine(["read-measurements", "-"], JSON.stringify({ text }));
+    expect(errors).toBe("");
+    expect(status).toBe(0);
+    expect(JSON.parse(output)).toMatchObject({
+      ...{ unit: "in", sizes: ["S", "M"], bodies: [], gauge: null },
+      rows: [{ label: "Bust", letter: "A", cm: [36 * 2.54, 38.5 * 2.54] }],
+      counts: [{ label: "Stitches", direction: "stitches", values: [null, 170] }],
+      unread: [{ row: 3, column: 2, text: "16o" }],
+    });
+    const large = engine(["read-measurements", "-"], JSON.stringify({ text: "1\t2\n".repeat(301) }));
+    expect(large.status).toBe(2);
+    expect(large.output).toBe("");
+    expect(large.errors).toMatch(/^text: This table has 301 rows and 2 columns; at most 300 rows/);
+  });
+
   it("prints the rows and the outline of a piece, and what cannot be worked in it", () => {
     const pattern = garmentPattern({
       pieces: [{ id: "scarf" }],

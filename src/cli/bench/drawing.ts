@@ -32,7 +32,7 @@ export function drawingBench(): string {
 
 function viewRow(name: string, pattern: PatternDocument): string {
   const run = () => pattern.sizes.map(({ id }) => garmentView(pattern, pattern.grading ?? {}, id));
-  const [fault] = run().flatMap((view) => view?.faults ?? []);
+  const [fault] = run().flatMap(({ faults }) => faults);
   if (fault !== undefined) throw new Error(`the bench's garment cannot be worked: ${fault.message}`);
   processorMs(run, WARM);
   const ms = processorMs(run, RUNS);

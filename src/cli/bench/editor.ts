@@ -9,7 +9,6 @@ import type { KeyTimes } from "./key-times";
 import { launchBrowser, timeTyping } from "./type-in-editor";
 
 const COUNTS = 60;
-const LAST_ROWS = 4;
 const NUMBERS = 40;
 const PIECE_NUMBERS = 20;
 const FIGURES = "test/figures";
@@ -51,7 +50,7 @@ async function timeEditor(folder: string, address: string): Promise<string> {
     return [
       `The editor with ${EDITOR_SIZES} sizes × 60 counts, 38 measurements and 12 pieces, production build, headless Chromium ${browser.version()}, digits typed at a person's pace, autosaves among them.`,
       "From the browser's trace: from the moment at which it receives the key to the commit of the frame that shows the digit, or the last change that follows from it.",
-      ...rows("grading", "finished measurements", grading),
+      ...rows("grading", "measurements and drawing", grading),
       ...rows("pieces", "drawing and shaping", pieces),
       "",
     ].join("\n");
@@ -60,24 +59,21 @@ async function timeEditor(folder: string, address: string): Promise<string> {
   }
 }
 
-/**
- * Numbers near those that stand there: in cells all over the table for the cells, and in its last rows, below which the
- * finished measurements are in sight, for what follows from them.
- */
+/** Numbers near those that stand there, in cells all over the table, beside which the measurements and the drawing stand. */
 async function timeGrading(page: Page): Promise<KeyTimes> {
   const table = page.getByRole("region", { name: "Numbers of every count" });
-  const derived = page.getByRole("region", { name: "Finished measurements" });
-  const typedIn = (rowOf: (index: number) => number) =>
-    Array.from({ length: NUMBERS }, (_, index) => ({
-      row: table.locator("tbody tr").nth(rowOf(index)),
-      field: table
-        .locator(`[data-row="${rowOf(index)}"][data-column="${(index * 7) % EDITOR_SIZES}"]`)
-        .getByRole("textbox"),
+  await table.getByRole("textbox").first().focus();
+  const derived = page.getByRole("complementary", { name: /^Measurements in/ });
+  const fields = Array.from({ length: NUMBERS }, (_, index) => {
+    const row = (index * 17) % COUNTS;
+    const cell = table.locator(`[data-row="${row}"][data-column="${(index * 7) % EDITOR_SIZES}"]`);
+    return {
+      within: [table.locator("tbody tr").nth(row), cell],
+      field: cell.getByRole("textbox"),
       digits: String(100 + ((index * 53) % 200)),
-    }));
-  const { cellMs, busyMs } = await timeTyping(page, { fields: typedIn((index) => (index * 17) % COUNTS), derived });
-  const last = typedIn((index) => COUNTS - 1 - (index % LAST_ROWS));
-  return { cellMs, busyMs, derivedMs: (await timeTyping(page, { fields: last, derived })).derivedMs };
+    };
+  });
+  return await timeTyping(page, { fields, derived });
 }
 
 async function timePieces(page: Page): Promise<KeyTimes> {

@@ -21,8 +21,8 @@ export async function launchBrowser(): Promise<Browser> {
 export interface Typing {
   /** Fields in the order in which they are typed in. */
   readonly fields: readonly {
-    /** What is scrolled to first, where the field may not be drawn before. */
-    readonly row?: Locator;
+    /** What is scrolled to first, one after the other, where the field may not be drawn before. */
+    readonly within?: readonly Locator[];
     readonly field: Locator;
     readonly digits: string;
   }[];
@@ -41,8 +41,8 @@ export async function timeTyping(page: Page, { fields, derived }: Typing): Promi
   if (browser === null) throw new Error("a page outside of a browser cannot be traced");
   await browser.startTracing(page, { categories: TRACED });
   let typed = 0;
-  for (const [index, { row, field, digits }] of fields.entries()) {
-    await row?.scrollIntoViewIfNeeded();
+  for (const [index, { within = [], field, digits }] of fields.entries()) {
+    for (const around of within) await around.scrollIntoViewIfNeeded();
     // By no key, for every key in the trace is to be a digit.
     await field.selectText();
     await page.waitForTimeout(index % REST_EVERY === 0 ? REST_MS : BETWEEN_MS);

@@ -24,11 +24,19 @@ export function draftQuestions(
   document: PatternDocument,
   meant: PatternDraft["meant"],
 ): DraftQuestion[] {
-  const before = new Map(editFields(base).map((field) => [field.path, field.value]));
+  const before = valuesByPath(base);
   return editFields(document).flatMap((field) => {
     const { path, value } = field;
     if (value === undefined) return [];
     const message = plausibilityQuestion({ ...field, value: before.get(path) }, value);
     return message === undefined ? [] : [{ path, value, message, meant: ownValue(meant, path) === value }];
   });
+}
+
+const known = new WeakMap<PatternDocument, ReadonlyMap<string, number | undefined>>();
+
+function valuesByPath(pattern: PatternDocument): ReadonlyMap<string, number | undefined> {
+  const values = known.get(pattern) ?? new Map(editFields(pattern).map(({ path, value }) => [path, value]));
+  known.set(pattern, values);
+  return values;
 }

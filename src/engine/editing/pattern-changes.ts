@@ -1,4 +1,4 @@
-import { canonicalJson, ownValue } from "../pattern";
+import { isSameJson, ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { describePath, type PatternChange } from "./describe-path";
 import { isIdList, isRecord, ORDER, type IdItem } from "./document-path";
@@ -16,7 +16,7 @@ export function patternChanges(before: DraftPattern, after: DraftPattern): Patte
   return changes;
 
   function walk({ before: was, after: becomes, path }: Pair): void {
-    if (canonicalJson(was ?? null) === canonicalJson(becomes ?? null)) return;
+    if (isSameJson(was ?? null, becomes ?? null)) return;
     const children = childPairs({ before: was, after: becomes, path }, after);
     if (children === null)
       changes.push({ path: path.join("."), ...describePath(labels, path), ...leafAt(labels, path, { was, becomes }) });

@@ -1,7 +1,13 @@
 import type { Box, Line, Place } from "./line";
 import { rightSide } from "./side-chain";
-import type { ViewFact } from "./view";
-import type { WornPiece } from "./worn-piece";
+import type { DrawingView, ShownPiece } from "./view";
+
+/** What a piece is like, for those who do not see it. */
+interface ViewFact {
+  readonly what: string;
+  readonly parts: readonly { readonly cm: number; readonly says: string }[];
+  readonly note: string | null;
+}
 
 /** So much more or less is said of a width apart, cm. */
 const TELLING_CM = 0.5;
@@ -11,11 +17,12 @@ const NEAR_CM = 0.05;
 /** What reaches further down is no neck, but the gap between two legs. */
 const DEEPEST_SHARE = 0.8;
 
-/**
- * What a piece is like, for those who do not see it: width at the hem, at its widest and at the top, height, height to the
- * underarm, neck.
- */
-export function factsOf({ piece, outline, box, isTube }: WornPiece): ViewFact {
+/** What a drawing shows, for those who do not see it: of each piece width at the hem and at its widest, heights, and neck. */
+export function viewFacts({ shows }: Pick<DrawingView, "shows">): ViewFact[] {
+  return shows.map(factsOf);
+}
+
+function factsOf({ label, made, outline, box, isTube }: ShownPiece): ViewFact {
   const hemCm = hemWidthCm(outline, box);
   const widestCm = box.rightCm - box.leftCm;
   const underarm = rightSide(outline)?.underarm ?? null;
@@ -27,7 +34,7 @@ export function factsOf({ piece, outline, box, isTube }: WornPiece): ViewFact {
   if (neck !== null)
     parts.push({ cm: neck.widthCm, says: "across the neck" }, { cm: neck.depthCm, says: "neck depth" });
   const note = isTube ? "Worked in the round and drawn flat: half of it is seen." : null;
-  return { what: piece.made > 1 ? `${piece.label} (${piece.made} made)` : piece.label, parts, note };
+  return { what: made > 1 ? `${label} (${made} made)` : label, parts, note };
 }
 
 function hemWidthCm({ stretches }: Line, { bottomCm }: Box): number {

@@ -1,7 +1,6 @@
-import { workedGarment, type WorkedGarment } from "../garment";
-import { ownValue, type Grading, type PatternDocument } from "../pattern";
+import { withNumbers, workedGarment, type WorkedGarment } from "../garment";
+import type { Grading, PatternDocument } from "../pattern";
 import { assemblyBox, flatAssembly, type Assembly } from "./flat-assembly";
-import { factsOf } from "./facts";
 import type { Box, Place } from "./line";
 import { placeLetters, type LetterSize } from "./place-letters";
 import { rolesOf } from "./roles";
@@ -10,9 +9,14 @@ import type { DrawingView, GarmentView, Tape } from "./view";
 import { wornPiece, type WornPiece } from "./worn-piece";
 import { yokeAssembly } from "./yoke-assembly";
 
+interface LetterPx {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Width of the narrowest drawing, and of the room that a letter takes, in pixels. */
-const NARROWEST_PX = 320;
-const LETTER_PX = { width: 22, height: 22 };
+const NARROWEST_PX = 280;
+const LETTER_PX: LetterPx = { width: 22, height: 22 };
 /** Around a drawing, as a share of its width. */
 const MARGIN = 0.05;
 
@@ -20,24 +24,24 @@ const MARGIN = 0.05;
  * The drawings of a garment in one size: of each piece, and of all put together as it is worn.
  *
  * Outlines are smoothed (`smoothOutline`), to scale, as finished fabric (stated gauge, settled); a tube is laid flat. Tapes are
- * laid where measurements say, and their letters placed so that none overlaps another on a drawing of 320 px or more.
+ * laid where measurements say, and their letters placed so that none overlaps another on a drawing of 280 px or more.
  *
- * @param pattern a parsed pattern of format 2.
+ * @param pattern a parsed pattern of format 2. Where counts have no number in the size, each piece is drawn as far as it can be
+ * worked, and nothing is put together.
  * @param grading numbers of its counts, in the place of the pattern's own.
  * @param size id of one of its sizes.
- * @returns null where a count has no number in this size.
  * @see docs/method.md#schematic.
  */
-export function garmentView(pattern: PatternDocument, grading: Grading, size: string): GarmentView | null {
-  if (pattern.counts.some(({ id }) => ownValue(ownValue(grading, id), size) === undefined)) return null;
+export function garmentView(pattern: PatternDocument, grading: Grading, size: string): GarmentView {
   const graded = pattern.grading === grading ? pattern : { ...pattern, grading };
-  const worked = workedGarment(graded, size);
+  const { pattern: numbered, absent } = withNumbers(graded, size);
+  const worked = workedGarment(numbered, size);
   const worn = wornPieces(worked);
   const tapes = tapesOf(graded, { worked, worn, finished: finishedCm(graded, size) });
   const pieces: DrawingView[] = [];
   for (const [first] of worn.values())
     if (first !== undefined) pieces.push(pieceView(first, { size, tapes: tapes.get(first.piece.id) ?? [] }));
-  const assembly = assembled(pattern, { worked, worn });
+  const assembly = absent.size > 0 ? null : assembled(pattern, { worked, worn });
   return {
     garment: assembly && assembledView(assembly, { size, tapes, pieces }),
     pieces,
@@ -73,13 +77,18 @@ function pieceView(
   worn: WornPiece,
   { size, tapes }: { readonly size: string; readonly tapes: readonly Bare[] },
 ): DrawingView {
-  const { piece, outline, box } = worn;
+  const { piece, outline, box, isTube } = worn;
+  const { id, label, made } = piece;
+  const { tapes: placed, box: about } = lettered(tapes, box);
   return {
-    ...{ piece: piece.id, label: piece.label, size },
-    shapes: [{ piece: piece.id, fabric: outline, edges: [outline], isBehind: false }],
+    piece: id,
+    label,
+    size,
+    shapes: [{ piece: id, fabric: outline, edges: [outline], isBehind: false }],
     joins: [],
-    ...lettered(tapes, box),
-    facts: [factsOf(worn)],
+    tapes: placed,
+    box: about,
+    shows: [{ label, made, isTube, outline, box }],
   };
 }
 
@@ -102,15 +111,38 @@ function assembledView(
       return { ...tape, from, to };
     }),
   );
+  const { tapes: lettering, box } = lettered(placed, assemblyBox(assembly));
   const drawn = new Set(shapes.map(({ piece }) => piece));
-  const facts = pieces.flatMap((view) => (view.piece !== null && drawn.has(view.piece) ? view.facts : []));
+  const shows = pieces.flatMap((view) => (view.piece !== null && drawn.has(view.piece) ? view.shows : []));
   return {
-    ...{ piece: null, label: "Garment", size },
+    piece: null,
+    label: "Garment",
+    size,
     shapes,
     joins,
-    ...lettered(placed, assemblyBox(assembly)),
-    facts,
+    tapes: lettering,
+    box,
+    shows,
   };
+}
+
+interface Shown {
+  /** Length of the full available width, cm: the drawing has its share of it. */
+  readonly fullWidthCm: number;
+  /** What else is drawn about it. */
+  readonly within: Box;
+  /** In pixels, where something is shown below each letter, which then stands at the upper end. */
+  readonly room?: LetterPx;
+}
+
+/** The same drawing with its letters placed for where it is shown. */
+export function withRoom(view: DrawingView, { fullWidthCm, within, room = LETTER_PX }: Shown): DrawingView {
+  const cmPerPx = fullWidthCm / NARROWEST_PX;
+  const letter = { widthCm: room.width * cmPerPx, heightCm: room.height * cmPerPx };
+  const { tapes, box } = placeLetters(view.tapes, { box: within, letter });
+  const upCm = ((room.height - LETTER_PX.height) / 2) * cmPerPx;
+  const raised = tapes.map((tape): Tape => ({ ...tape, letterAt: [tape.letterAt[0], tape.letterAt[1] + upCm] }));
+  return { ...view, box, tapes: upCm === 0 ? tapes : raised };
 }
 
 function lettered(tapes: readonly Bare[], about: Box): { readonly tapes: readonly Tape[]; readonly box: Box } {

@@ -10,10 +10,10 @@ export interface Staircase {
   /** Ends of the level stretch in the ring's order, and its length. */
   readonly from: readonly OutlinePoint[];
   readonly to: readonly OutlinePoint[];
-  readonly treadCm: readonly number[];
+  readonly treadCm: Float64Array;
   /** Of the upright edge: how high it reaches, and whether it is followed upwards. */
-  readonly bottomCm: readonly number[];
-  readonly topCm: readonly number[];
+  readonly bottomCm: Float64Array;
+  readonly topCm: Float64Array;
   readonly isUp: readonly boolean[];
   /** Whether the edge only steps sideways at the level stretch: rows go on at both sides of it. */
   readonly isStep: readonly boolean[];
@@ -29,23 +29,28 @@ const SHORT_ROWS = 3;
 
 export function staircaseOf(ring: readonly OutlinePoint[], rowCm: number): Staircase {
   const steps = ring.length >> 1;
-  const stairs = {
-    ...{ steps, rowCm, from: [] as OutlinePoint[], to: [] as OutlinePoint[], treadCm: [] as number[] },
-    ...{ bottomCm: [] as number[], topCm: [] as number[], isUp: [] as boolean[], isStep: [] as boolean[] },
-  };
+  const starts: OutlinePoint[] = [];
+  const ends: OutlinePoint[] = [];
+  const isUp: boolean[] = [];
+  const isStep: boolean[] = [];
+  const treadCm = new Float64Array(steps);
+  const bottomCm = new Float64Array(steps);
+  const topCm = new Float64Array(steps);
   for (let step = 0; step < steps; step += 1) {
     const [from, to, next] = [ring[2 * step], ring[2 * step + 1], ring[(2 * step + 2) % ring.length]];
     if (from === undefined || to === undefined || next === undefined) continue;
-    stairs.from.push(from);
-    stairs.to.push(to);
-    stairs.treadCm.push(Math.abs(to[0] - from[0]));
-    stairs.bottomCm.push(Math.min(to[1], next[1]));
-    stairs.topCm.push(Math.max(to[1], next[1]));
-    stairs.isUp.push(next[1] > to[1]);
+    starts.push(from);
+    ends.push(to);
+    treadCm[step] = Math.abs(to[0] - from[0]);
+    bottomCm[step] = Math.min(to[1], next[1]);
+    topCm[step] = Math.max(to[1], next[1]);
+    isUp.push(next[1] > to[1]);
   }
-  for (let step = 0; step < steps; step += 1)
-    stairs.isStep.push(stairs.isUp[wrapped(step - 1, steps)] === stairs.isUp[step]);
-  return { ...stairs, isStraight: straightEdges(stairs) };
+  for (let step = 0; step < steps; step += 1) isStep.push(isUp[wrapped(step - 1, steps)] === isUp[step]);
+  const isStraight: boolean[] = [];
+  const stairs = { steps, rowCm, from: starts, to: ends, treadCm, bottomCm, topCm, isUp, isStep, isStraight };
+  straightEdges(stairs, isStraight);
+  return stairs;
 }
 
 /** An index before the first counts from the last, and one after the last from the first. */
@@ -59,7 +64,7 @@ type Bare = Omit<Staircase, "isStraight">;
  * Which upright edges are straight: those far higher than their neighbours in a slope, those that make no slope, because they
  * step sideways only once, and those below which the edge goes outwards and above which it goes inwards, or the other way round.
  */
-function straightEdges(stairs: Bare): boolean[] {
+function straightEdges(stairs: Bare, isStraight: boolean[]): void {
   const { steps, isStep, rowCm } = stairs;
   const isLong: boolean[] = [];
   for (let step = 0; step < steps; step += 1) {
@@ -71,10 +76,8 @@ function straightEdges(stairs: Bare): boolean[] {
     const own = heightOf(stairs, step);
     isLong.push(highest === 0 || (own >= STRAIGHT_TIMES * highest && own >= highest + STRAIGHT_ROWS * rowCm));
   }
-  const isStraight: boolean[] = [];
   for (let step = 0; step < steps; step += 1)
     isStraight.push(isLong[step] === true || isTurn(stairs, step) || isAlone(stairs, isLong, step));
-  return isStraight;
 }
 
 function heightOf({ topCm, bottomCm }: Bare, step: number): number {

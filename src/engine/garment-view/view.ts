@@ -24,11 +24,13 @@ export interface Tape {
   readonly letterAt: Place;
 }
 
-/** What a drawing shows, for those who do not see it. */
-export interface ViewFact {
-  readonly what: string;
-  readonly parts: readonly { readonly cm: number; readonly says: string }[];
-  readonly note: string | null;
+/** A piece as it is worn, apart from others: what `viewFacts` describes. */
+export interface ShownPiece {
+  readonly label: string;
+  readonly made: number;
+  readonly isTube: boolean;
+  readonly outline: Line;
+  readonly box: Box;
 }
 
 /** A drawing in one size, x to the right and y up, cm of finished fabric. */
@@ -43,7 +45,8 @@ export interface DrawingView {
   readonly tapes: readonly Tape[];
   /** Of all that is drawn, letters too. */
   readonly box: Box;
-  readonly facts: readonly ViewFact[];
+  /** The pieces in it, in the pattern's order. */
+  readonly shows: readonly ShownPiece[];
 }
 
 /** The drawings of a garment in one size. */

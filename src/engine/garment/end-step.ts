@@ -18,13 +18,20 @@ export function endStep(work: GarmentWork, part: LivePart, step: StepOf<"end">):
   if (step.with !== undefined && other === undefined)
     work.fault(step.id, `There are no stitches “${step.with.part}” to work “${part.id}” together with.`);
   if (other !== undefined) endTogether(work, part, { step, other });
+  const { from, to } = endsOf(part);
+  const isHeld = step.how === "hold";
   const run: EdgeRun = {
-    ...{ step: step.id, rows: 0, lengthCm: topLengthCm(part), ...endsOf(part) },
-    ...(step.how === "hold" ? { stitches: 0, held: part.stitches } : { stitches: part.stitches, held: 0 }),
+    step: step.id,
+    rows: 0,
+    stitches: isHeld ? 0 : part.stitches,
+    held: isHeld ? part.stitches : 0,
+    lengthCm: topLengthCm(part),
+    from,
+    to,
   };
   part.top.push(run);
   work.addToEdge(step.edge, part.copy, run);
-  part.state = step.how === "hold" ? "held" : "ended";
+  part.state = isHeld ? "held" : "ended";
 }
 
 /** The other part may name this one in a step of its own. */

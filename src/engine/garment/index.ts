@@ -1,6 +1,7 @@
 export { outlineGarment } from "./outline";
 export { parseOutlineInput } from "./outline-input";
 export { usedStitches, type GarmentStitches } from "./used-stitches";
+export { sectionText } from "./section-text";
 export { stepText } from "./step-text";
 export { stepsFrom, withNumbers } from "./with-numbers";
 export { stepsInSizes, type StepInSize, type PieceSteps, type SeamFault, type StepInSizes } from "./steps-in-sizes";

@@ -26,11 +26,19 @@ export function startStep(work: GarmentWork, step: StepOf<"start">, copy: number
   const { fabric } = piece;
   const widthCm = stitches * stitchWidthCm(step, work.numbers.stitchCm(fabric));
   const part = makePart({
-    ...{ id, copy, piece, worked: step.worked, fabric, stitches, step: step.id, columns: centredColumns(widthCm) },
-    ...(step.how === "pick-up" && step.worked !== "round" && step.worked !== "spiral" ? { nextSide: "wrong" } : {}),
+    id,
+    copy,
+    piece,
+    worked: step.worked,
+    fabric,
+    stitches,
+    step: step.id,
+    columns: centredColumns(widthCm),
+    nextSide: step.how === "pick-up" && step.worked !== "round" && step.worked !== "spiral" ? "wrong" : "right",
   });
   const lengthCm = stitches * work.numbers.stitchCm(fabric);
-  part.bottom.push({ step: step.id, rows: 0, stitches, held: 0, lengthCm, ...endsOf(part) });
+  const { from, to } = endsOf(part);
+  part.bottom.push({ step: step.id, rows: 0, stitches, held: 0, lengthCm, from, to });
   work.setPart(part);
   if (step.how === "pick-up") checkPickUp(work, { step, copy, stitches });
   if (step.how === "foundation" && stitches > 0) workRow(work, part, step.id);

@@ -8,6 +8,7 @@ import {
 } from "../pattern";
 import type { RowNoun } from "../shaping";
 import type { GarmentFault, GarmentWork } from "./garment-work";
+import { noteResult } from "./note-result";
 import { withNumbers, type NumberedGarment } from "./with-numbers";
 import { workGarment } from "./work-garment";
 
@@ -59,7 +60,7 @@ interface StepsInSizes {
 export function stepsInSizes(pattern: PatternDocument, blocked?: ReadonlySet<string>): StepsInSizes {
   const sized = pattern.sizes.map(({ id }) => {
     const numbered = withNumbers(pattern, id, blocked);
-    const work = workGarment(numbered.pattern, id);
+    const work = workGarment(numbered.pattern, id, noteResult);
     return { size: id, numbered, work, faults: faultsByStep(work) };
   });
   const rounds = roundParts(pattern.garment);

@@ -39,14 +39,16 @@ interface Span {
 /** Rows of fabric with the same edges. */
 interface Layer {
   readonly bottom: number;
-  readonly top: number;
+  top: number;
   /** Covered, from left to right, with gaps between them. */
   readonly spans: readonly Span[];
 }
 
 function layersOf(rectangles: readonly Rectangle[]): Layer[] {
-  const xs = distinct([...rectangles.map(({ leftCm }) => leftCm), ...rectangles.map(({ rightCm }) => rightCm)]);
-  const ys = distinct([...rectangles.map(({ bottomCm }) => bottomCm), ...rectangles.map(({ topCm }) => topCm)]);
+  const xs = distinct(rectangles, "leftCm", "rightCm");
+  const stacked = stackedLayers(rectangles, xs);
+  if (stacked !== null) return stacked;
+  const ys = distinct(rectangles, "bottomCm", "topCm");
   const snapped = rectangles
     .map(({ leftCm, rightCm, bottomCm, topCm }) => ({
       span: { from: snap(xs, leftCm), to: snap(xs, rightCm) },
@@ -61,11 +63,38 @@ function layersOf(rectangles: readonly Rectangle[]): Layer[] {
   }));
 }
 
-/** Values in ascending order; of those that are one, the first. */
-function distinct(values: readonly number[]): number[] {
+/** Rectangles of which each begins where the last one ends, as most pieces have them: the same layers, without cutting any; else null. */
+function stackedLayers(rectangles: readonly Rectangle[], xs: readonly number[]): Layer[] | null {
+  const layers: Layer[] = [];
+  let below: Rectangle | null = null;
+  for (const rectangle of rectangles) {
+    const { leftCm, rightCm, bottomCm, topCm } = rectangle;
+    const span = { from: snap(xs, leftCm), to: snap(xs, rightCm) };
+    if (span.to <= span.from || topCm - bottomCm <= 2 * SAME_CM) return null;
+    let bottom = bottomCm;
+    if (below !== null) {
+      if (Math.abs(bottomCm - below.topCm) > SAME_CM) return null;
+      bottom = Math.min(bottomCm, below.topCm);
+      const last = layers.at(-1);
+      if (last !== undefined) last.top = bottom;
+    }
+    layers.push({ bottom, top: topCm, spans: [span] });
+    below = rectangle;
+  }
+  return layers;
+}
+
+/** Values of two sides in ascending order; of those that are one, the first. */
+function distinct(rectangles: readonly Rectangle[], one: keyof Rectangle, other: keyof Rectangle): number[] {
+  const values = new Float64Array(2 * rectangles.length);
+  for (let index = 0; index < rectangles.length; index += 1) {
+    values[2 * index] = rectangles[index]?.[one] ?? 0;
+    values[2 * index + 1] = rectangles[index]?.[other] ?? 0;
+  }
+  values.sort();
   const firsts: number[] = [];
   let last = Number.NEGATIVE_INFINITY;
-  for (const value of new Float64Array(values).sort()) {
+  for (const value of values) {
     if (value - last > SAME_CM) firsts.push(value);
     last = value;
   }
@@ -129,15 +158,26 @@ function newSide(x: number, endY: number, isRight: boolean): Side {
  * layers covers, or none where one side goes on in the other. Where two corners touch, the line keeps to its own fabric.
  */
 function join(below: readonly Side[], above: readonly Side[], y: number): void {
-  const sides = [...below, ...above].toSorted(
-    (one, other) => one.x - other.x || Number(other.isRight) - Number(one.isRight),
-  );
-  for (let index = 0; index < sides.length; index += 2) {
-    const [one, other] = [sides[index], sides[index + 1]];
-    if (one === undefined || other === undefined) continue;
+  let [nextBelow, nextAbove] = [0, 0];
+  const next = () => {
+    const [low, high] = [below[nextBelow], above[nextAbove]];
+    if (low !== undefined && (high === undefined || comesFirst(low, high))) {
+      nextBelow += 1;
+      return low;
+    }
+    nextAbove += 1;
+    return high;
+  };
+  for (let one = next(); one !== undefined; one = next()) {
+    const other = next();
+    if (other === undefined) return;
     if (one.endY === y) one.next = other;
     else other.next = one;
   }
+}
+
+function comesFirst(low: Side, high: Side): boolean {
+  return low.x < high.x || (low.x === high.x && (low.isRight || !high.isRight));
 }
 
 /** The closed line that a side is part of. */
@@ -152,17 +192,22 @@ function follow(first: Side): OutlinePoint[] {
 }
 
 function signedArea(ring: readonly OutlinePoint[]): number {
-  return ring.reduce((sum, [x, y], index) => {
-    const [nextX, nextY] = ring[(index + 1) % ring.length] ?? [x, y];
-    return sum + (x * nextY - nextX * y) / 2;
-  }, 0);
+  let sum = 0;
+  let last = ring.at(-1);
+  for (const point of ring) {
+    if (last !== undefined) sum += (last[0] * point[1] - point[0] * last[1]) / 2;
+    last = point;
+  }
+  return sum;
 }
 
 function fromLowestLeft(ring: readonly OutlinePoint[]): OutlinePoint[] {
   let first = 0;
-  ring.forEach(([x, y], index) => {
-    const [bestX, bestY] = ring[first] ?? [x, y];
-    if (y < bestY || (y === bestY && x < bestX)) first = index;
-  });
-  return [...ring.slice(first), ...ring.slice(0, first)];
+  let best = ring[0];
+  for (let index = 1; index < ring.length; index += 1) {
+    const point = ring[index];
+    if (point === undefined || best === undefined) continue;
+    if (point[1] < best[1] || (point[1] === best[1] && point[0] < best[0])) [first, best] = [index, point];
+  }
+  return first === 0 ? ring.slice() : [...ring.slice(first), ...ring.slice(0, first)];
 }

@@ -36,6 +36,8 @@ export function withNumbers(
   const missing = (step: GarmentStep) =>
     [...new Set(countsOfStep(step))].filter((count) => ownValue(ownValue(pattern.grading, count), size) === undefined);
   const absent = new Map<string, readonly string[]>();
+  const isWhole = needed(garment).every((count) => ownValue(ownValue(pattern.grading, count), size) !== undefined);
+  if (isWhole && blocked.size === 0) return { pattern, absent };
   for (const step of stepsFrom(garment, (step) => blocked.has(step.id) || missing(step).length > 0))
     absent.set(
       step.id,
@@ -43,6 +45,15 @@ export function withNumbers(
     );
   if (absent.size === 0) return { pattern, absent };
   return { pattern: { ...pattern, garment: heldWhere(garment, absent) }, absent };
+}
+
+const known = new WeakMap<Garment, readonly string[]>();
+
+/** Counts of all steps of a garment. */
+function needed(garment: Garment): readonly string[] {
+  const counts = known.get(garment) ?? [...new Set(garment.steps.flatMap(countsOfStep))];
+  known.set(garment, counts);
+  return counts;
 }
 
 /** Steps that are open, and those that go on from what they work. */

@@ -11,7 +11,6 @@ import { markStep, unmarkStep } from "./mark-step";
 import { sectionStep } from "./section-step";
 import { shortRowsStep } from "./short-rows-step";
 import { startStep } from "./start-step";
-import { noteResult } from "./note-result";
 import { workStep } from "./work-step";
 
 /** Seams may differ by so much of the longer edge where nothing is said: it is eased in unseen (common practice, no source). */
@@ -25,11 +24,16 @@ const SEAM_WITHIN = 0.02;
  *
  * @param pattern a parsed pattern of format 2 whose counts all have numbers.
  * @param size id of one of its sizes.
+ * @param note is called after each step, once a copy.
  * @returns rows and blocks of fabric of every part in the order in which they are worked, and the faults.
  * @throws {RangeError} on a missing number, which the document's checks rule out.
  * @see docs/method.md#working-a-garment.
  */
-export function workGarment(pattern: PatternDocument, size: string): GarmentWork {
+export function workGarment(
+  pattern: PatternDocument,
+  size: string,
+  note?: (work: GarmentWork, step: GarmentStep, copy: number) => void,
+): GarmentWork {
   const work = new GarmentWork(pattern, size);
   const { steps } = pattern.garment;
   const { order, waiting } = work.plan;
@@ -44,7 +48,7 @@ export function workGarment(pattern: PatternDocument, size: string): GarmentWork
     if (step === undefined) continue;
     for (const copy of work.copiesOfStep(step)) {
       runStep(work, step, copy);
-      noteResult(work, step, copy);
+      note?.(work, step, copy);
     }
   }
   if (work.hasTooManyRows) return work;

@@ -36,7 +36,9 @@ export function workRows(
   if (rows === 0) return false;
   if (cut.length > 0) part.columns = raiseColumns(cut, rows * rowCm);
   work.rows.push({
-    ...{ part, step, fabric: part.fabric },
+    part,
+    step,
+    fabric: part.fabric,
     first: part.row + 1,
     rows,
     stitches: over.live ?? part.stitches,

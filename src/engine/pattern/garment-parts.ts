@@ -58,15 +58,6 @@ export function homeOfStep(step: TypedStep): string {
   return step.do === "join" ? step.as : step.in.part;
 }
 
-/** The piece on which a measurement is shown; undefined where it is not on the schematic. */
-export function pieceOfPlace(garment: TypedGarment, on: TypedPlace | undefined): string | undefined {
-  if (on === undefined) return undefined;
-  if ("piece" in on) return on.piece;
-  return pieceOfParts(garment).get(edgeParts(garment).get(on.from[0]) ?? "")?.id;
-}
-
-type TypedPlace = { readonly piece: string } | { readonly from: readonly [edge: string, share: number] };
-
 /** Parts that are worked in rounds; those that a round is divided into are worked flat. */
 export function roundParts({ steps }: Pick<TypedGarment, "steps">): Set<string> {
   return new Set(

@@ -10,7 +10,7 @@ import { sizeOrderFaults } from "./size-order";
  * @returns warnings by path, counts first, then ties.
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
-  const broken = gradingRulesOf(pattern).filter((rule) => rule.kind !== "locked" && !meetsRule(pattern, rule));
+  const broken = brokenRules(pattern).filter(({ kind }) => kind !== "locked");
   return [
     ...sizeOrderFaults(pattern),
     ...broken.flatMap((rule) => (rule.kind === "tie" ? [] : [countWarning(pattern, rule)])),
@@ -31,7 +31,7 @@ function brokenText({ kind, count }: CountRule, value = Number.NaN, smaller = Nu
   const { repeat = { of: 1, plus: 0 }, least = 1 } = count;
   switch (kind) {
     case "repeat":
-      return `${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}.`;
+      return `${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` plus ${repeat.plus}` : ""}.`;
     case "least":
       return `${value} is below the least value, ${least}.`;
     case "order":
@@ -56,10 +56,17 @@ function tieWarning({ tie, size, left, right }: BrokenTie): Fault {
 
 /** Ties whose sides differ by more than they may; those with missing numbers are skipped. */
 export function brokenTies(pattern: PatternDocument): BrokenTie[] {
-  return tiesAmong(
-    pattern,
-    gradingRulesOf(pattern).filter((rule) => !meetsRule(pattern, rule)),
-  );
+  return tiesAmong(pattern, brokenRules(pattern));
+}
+
+const known = new WeakMap<PatternDocument, readonly Rule[]>();
+
+function brokenRules(pattern: PatternDocument): readonly Rule[] {
+  const before = known.get(pattern);
+  if (before !== undefined) return before;
+  const broken = gradingRulesOf(pattern).filter((rule) => !meetsRule(pattern, rule));
+  known.set(pattern, broken);
+  return broken;
 }
 
 function tiesAmong(pattern: PatternDocument, broken: readonly Rule[]): BrokenTie[] {

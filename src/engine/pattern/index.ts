@@ -53,7 +53,7 @@ export {
 } from "./parse-document";
 export { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 export { patternRangeFaults, testerRangeFaults } from "./range-faults";
-export { readJson, canonicalJson } from "./json";
+export { readJson, canonicalJson, isSameJson } from "./json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
 export { gradedCounts, gradedNumber, gradingRulesOf, type Rule } from "./rules";
@@ -98,7 +98,6 @@ export {
   homeOfStep,
   partsMadeBy,
   pieceOfParts,
-  pieceOfPlace,
   roundParts,
   stepsOfPiece,
 } from "./garment-parts";

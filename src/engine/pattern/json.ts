@@ -11,6 +11,26 @@ export function canonicalJson(value: unknown): string {
   return JSON.stringify(value, (_key, member: unknown) => (isPlainObject(member) ? sortedByKey(member) : member));
 }
 
+/**
+ * Whether two values have the same canonical JSON, found without writing it.
+ *
+ * @param left @param right JSON values; undefined members count as left out.
+ */
+export function isSameJson(left: unknown, right: unknown): boolean {
+  if (left === right) return true;
+  if (Array.isArray(left) && Array.isArray(right))
+    return left.length === right.length && left.every((item, index) => isSameJson(item, right[index]));
+  if (!isPlainObject(left) || !isPlainObject(right)) return false;
+  let members = 0;
+  for (const key in left) {
+    if (left[key] === undefined) continue;
+    if (!Object.hasOwn(right, key) || !isSameJson(left[key], right[key])) return false;
+    members += 1;
+  }
+  for (const key in right) if (right[key] !== undefined) members -= 1;
+  return members === 0;
+}
+
 function isPlainObject(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,10 +1,7 @@
 import { isPlausible, PLAUSIBLE, rangeText } from "../pattern";
 import { readGrams } from "../tables/read-cell";
-import { GRAMS_PER_OUNCE, parseNumber, type LengthUnit } from "../units";
+import { GRAMS_PER_OUNCE, METRES_PER_YARD, parseNumber, type LengthUnit } from "../units";
 import type { ReadText } from "./form";
-
-/** Metres in an international yard, exact by definition (agreement of 1959). */
-const METRES_PER_YARD = 0.9144;
 
 const OUNCES = /^(.*?)\s*(?:oz|ounces?)\.?$/i;
 const METRES_OR_YARDS = /^(.*?)\s*(m|mtr|met(?:re|er)s?|yds?|yards?)\.?$/i;

@@ -1,8 +1,7 @@
 import type { StepOf } from "../pattern";
 
-/** A section of format 1. */
-export type Section = StepOf<"section">;
-export type Shaping = NonNullable<Section["shaping"]>;
+/** Of a section of format 1. */
+export type Shaping = NonNullable<StepOf<"section">["shaping"]>;
 
 /** A section with the numbers of one size. */
 export interface SectionCounts {

@@ -1,4 +1,5 @@
-import { cellAt, columnCount, transpose, type Cells } from "./cells";
+import { cellAt, columnCount, isSummary, transpose, type Cells } from "./cells";
+import { unitNamed } from "./label-text";
 import { looksNumeric } from "./read-cell";
 import { isSizeName } from "./size-names";
 
@@ -11,8 +12,10 @@ export interface Layout {
 }
 
 const ROWS_SEARCHED = 30;
-const NO_SIZE = /\bunits?\b|toleran|±|notes?|comment|\bhow\b|letter|measure/i;
-const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
+const NO_SIZE =
+  /\bunits?\b|\btol\b|toleran|±|notes?|comment|\bhow\b|letter|measure|\bgrading\b|\bgrade rule\b|\bref\b|\bease\b|\bremarks?\b|\bpart\b|\btype\b|^#$|^no\.?$/i;
+const SIZE_HEADING = /\bsizes?\b|\bmeasure|\bletter\b|gr(?:ö|oe)(?:ß|ss)e|\btaille\b|\btallas?\b|\bmaat\b|\bstorlek\b/i;
+const LETTER = /^(?!(?:cm|mm|in)\b)\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 
 /** Finds the rows and columns of a table's sizes, letters and names. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
@@ -50,7 +53,9 @@ function sizeNames(view: Cells): { readonly row: number; readonly max: number } 
   let max = 0;
   view.slice(0, ROWS_SEARCHED).forEach((cells, index) => {
     const headed = hasSizeHeading(cells);
-    const names = cells.map((text) => text.trim()).filter(isSizeName);
+    const names = cells
+      .map((text) => text.trim())
+      .filter((text) => isSizeName(text) || (headed && isSingleLetter(text)));
     const inWords = names.filter((name) => /\p{L}/u.test(name)).length;
     const bare = index === first || headed ? names.length - inWords : 0;
     const score = Math.max(2 * inWords, bare) * (headed ? 1.5 : 1);
@@ -61,12 +66,16 @@ function sizeNames(view: Cells): { readonly row: number; readonly max: number } 
 }
 
 function hasSizeHeading(cells: readonly string[]): boolean {
-  return /\bsizes?\b|\bmeasure|\bletter\b/i.test(cells.slice(0, 3).join(" "));
+  return SIZE_HEADING.test(cells.slice(0, 3).join(" "));
+}
+
+function isSingleLetter(text: string): boolean {
+  return /^[A-H]$/.test(text);
 }
 
 function isSizeColumn(view: Cells, headerRow: number, column: number): boolean {
   const heading = cellAt(view, headerRow, column);
-  if (heading === "" || NO_SIZE.test(heading)) return false;
+  if (heading === "" || NO_SIZE.test(heading) || isSummary(heading)) return false;
   const below = texts(view, headerRow, column);
   if (below.length === 0) return isSizeName(heading);
   return below.filter(looksNumeric).length >= below.length / 2;

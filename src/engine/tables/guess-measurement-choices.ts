@@ -1,39 +1,50 @@
-import { cellAt, transpose, type Cells } from "./cells";
+import { parseLength, parseNumber } from "../units";
+import { cellAt, MAX_MEASUREMENT_ROWS, tooLarge, transpose, type Cells } from "./cells";
+import { guessBasis, type CountedRow, type Gauge } from "./guess-basis";
 import { guessLayout, type Layout } from "./guess-layout";
 import { guessRowChoices } from "./guess-row-choices";
-import { guessStated } from "./guess-stated";
+import { guessStated, type Stated } from "./guess-stated";
+import { guessUnit, type GuessedUnit } from "./guess-unit";
 import type { MeasurementChoices, RowChoice } from "./measurement-choices";
-import { readBodyLength, readLength } from "./read-cell";
+import { readBodyLength, readCount, readTableLength } from "./read-cell";
 import { labelOfRow } from "./row-label";
-import { unitNamed } from "./label-text";
 
-/** Finished girths of tops for grown people lie above it in cm and below it in inches; common practice, no source. */
-const BETWEEN_INCHES_AND_CM = 66;
-const AROUND_THE_BODY = /\b(?:bust|chest|waist|hips?)\b/i;
+/** Choices, and whether the table's unit is named by its words or taken from its numbers. */
+export type GuessedMeasurements = MeasurementChoices & Pick<GuessedUnit, "isNamed">;
+
+/** What is known beside the table: the unit and the gauge that a person gave. */
+export type KnownBeside = Partial<
+  Pick<MeasurementChoices, "unit" | "gaugeStitches" | "gaugeRows" | "gaugeOver">
+>;
 
 /**
  * Guesses everything about a pasted table of measurements from its texts and numbers.
  *
- * @param cells at least one row and two columns.
+ * @param cells of any shape; a table that is too large is not looked at.
  * @returns choices for `readMeasurementTable`; what cannot be guessed (usually the gauge) is "".
  */
-export function guessMeasurementChoices(cells: Cells): MeasurementChoices {
-  const layout = guessLayout(cells);
-  return choicesOfLayout(cells, layout);
+export function guessMeasurementChoices(cells: Cells, beside: KnownBeside = {}): GuessedMeasurements {
+  const isTooLarge = tooLarge(cells, MAX_MEASUREMENT_ROWS) !== null;
+  const looked = isTooLarge ? [] : cells;
+  return choicesOfLayout(looked, guessLayout(looked), beside);
 }
 
 /** The same for a layout chosen by the designer. */
-export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoices {
+export function choicesOfLayout(cells: Cells, layout: Layout, beside: KnownBeside = {}): GuessedMeasurements {
   const view = layout.turned ? transpose(cells) : cells;
   const rows = guessRowChoices(view, layout);
-  const unit = guessUnit(view, layout, rows);
+  const guessed = guessUnit(view, layout, rows);
+  const unit = beside.unit ?? guessed.unit;
+  const stated = guessStated(view, layout.headerRow);
+  const gauge = gaugeOf({ ...stated, ...beside });
   return {
     ...layout,
     sizeColumns: smallestFirst(view, layout, rows),
-    rows,
+    rows: withBases(view, layout, { rows, unit, gauge }),
     unit,
+    isNamed: guessed.isNamed,
     ...defaultTolerances(unit),
-    ...guessStated(view, layout.headerRow),
+    ...stated,
   };
 }
 
@@ -44,24 +55,35 @@ export function defaultTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "
     : { girthTolerance: "3/4", otherTolerance: "3/8" };
 }
 
-function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[]): "cm" | "in" {
-  const above = view
-    .slice(0, layout.headerRow + 1)
-    .flat()
-    .join(" ");
-  const named = unitNamed(above.replace(/\b(?:over|=|in)?\s*(?:10\s*cm|4\s*in(?:ch(?:es)?)?)\b/gi, ""));
-  if (named !== null) return named;
-  const wide = rows.flatMap(({ kind }, row) =>
-    kind === "measurement" && AROUND_THE_BODY.test(labelOfRow(view, layout, row)) ? sizesOf(view, layout, row) : [],
-  );
-  const widest = wide.reduce((max, cm) => Math.max(max, cm), 0);
-  return widest > 0 && widest < BETWEEN_INCHES_AND_CM ? "in" : "cm";
+function gaugeOf({ gaugeStitches, gaugeRows, gaugeOver }: Pick<Stated, "gaugeStitches" | "gaugeRows" | "gaugeOver">): Gauge | null {
+  const stitches = parseNumber(gaugeStitches);
+  const rows = parseNumber(gaugeRows);
+  const over = parseLength(gaugeOver, "cm");
+  if (!stitches.ok || !rows.ok || !over.ok || Math.min(stitches.value, rows.value, over.cm) <= 0) return null;
+  return { stitches: stitches.value / over.cm, rows: rows.value / over.cm };
 }
 
-function sizesOf(view: Cells, { sizeColumns }: Layout, row: number): number[] {
-  return sizeColumns.flatMap((column) => {
-    const read = readLength(cellAt(view, row, column), "cm");
-    return read.ok ? [read.value] : [];
+function withBases(
+  view: Cells,
+  layout: Layout,
+  { rows, unit, gauge }: { readonly rows: readonly RowChoice[]; readonly unit: "cm" | "in"; readonly gauge: Gauge | null },
+): RowChoice[] {
+  const label = (row: number) => labelOfRow(view, layout, row);
+  const numbers = (row: number, read: typeof readCount) =>
+    layout.sizeColumns.map((column) => {
+      const one = read(cellAt(view, row, column));
+      return one.ok ? one.value : Number.NaN;
+    });
+  const counts = rows.flatMap(({ kind }, row): CountedRow[] =>
+    kind === "stitches" || kind === "rows"
+      ? [{ row, direction: kind, label: label(row), values: numbers(row, readCount) }]
+      : [],
+  );
+  return rows.map((choice, row) => {
+    if (choice.kind !== "measurement") return choice;
+    const ownUnit = choice.unit === "table" ? unit : choice.unit;
+    const cm = numbers(row, (text) => readTableLength(text, ownUnit));
+    return { ...choice, ...guessBasis({ row, label: label(row), cm }, counts, gauge) };
   });
 }
 

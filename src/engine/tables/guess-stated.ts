@@ -11,18 +11,19 @@ export interface Stated {
 }
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
-const STITCHES = new RegExp(String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?)\b`, "i");
-const ROWS = new RegExp(String.raw`${NUMBER}\s*(?:rows?|rounds?|rnds?)\b`, "i");
+const STITCHES = new RegExp(String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?|hdc|sc|dc|tr|[Mm]aschen|M|mailles)\b`);
+const ROWS = new RegExp(String.raw`${NUMBER}\s*(?:rows?|rounds?|rnds?|[Rr]eihen|R|rangs)\b`);
 const OVER_INCHES = /\b4\s*(?:in|inch|inches)\b|\b4\s*["”″]/i;
 const OVER_CM = /\b10\s*cm\b/i;
 const TOOL = new RegExp(String.raw`${NUMBER}\s*mm\b`, "i");
-const KNITTING = /\bknit|\bneedle|\bcast[ -]?on\b|\bpurl/i;
+const KNITTING = /\bknit|\bneedle|\bcast[ -]?on\b|\bpurl|\bnadel|\bstricken/i;
 
 /** Gauge, tool, craft and name, where the pasted cells happen to tell them. @param view turned where sizes run down. */
 export function guessStated(view: Cells, headerRow: number): Stated {
   const rows = view.map((_, row) => joined(view, row));
   const gauge = rows.find((text) => STITCHES.test(text) && (OVER_CM.test(text) || OVER_INCHES.test(text))) ?? "";
-  const tool = rows.find((text) => /hook|needle|tool|gauge|tension/i.test(text) && TOOL.test(text)) ?? "";
+  const tool =
+    rows.find((text) => /hook|needle|tool|gauge|tension|nadel|maschenprobe/i.test(text) && TOOL.test(text)) ?? "";
   return {
     name: guessName(view, headerRow),
     craft: rows.some((text) => KNITTING.test(text)) ? "knitting" : "crochet",
@@ -37,7 +38,8 @@ export function guessStated(view: Cells, headerRow: number): Stated {
 function guessName(view: Cells, headerRow: number): string {
   const above = view.slice(0, headerRow).map((_, row) => filled(view, row));
   const alone = above.find(
-    (texts) => texts.length === 1 && !/gauge|tension|hook|needle|measure|\d\s*cm/i.test(texts[0] ?? ""),
+    (texts) =>
+      texts.length === 1 && !/gauge|tension|hook|needle|measure|maschenprobe|\bsizes?$|\d\s*cm/i.test(texts[0] ?? ""),
   );
   return alone?.[0] ?? "";
 }

@@ -1,5 +1,15 @@
 export { uniqueSlug } from "./slug";
-export { cellAt, columnCount, transpose, type Cells, type TableFault } from "./cells";
+export {
+  cellAt,
+  columnCount,
+  MAX_MEASUREMENT_ROWS,
+  MAX_ROWS,
+  tooLarge,
+  transpose,
+  type Cells,
+  type TableFault,
+} from "./cells";
+export { leftOutColumns, leftOutRows } from "./left-out";
 export { guessHeaderRow, layoutAt, type Layout } from "./guess-layout";
 export { labelOfRow, letterOfRow } from "./row-label";
 export { choicesOfLayout, guessMeasurementChoices, defaultTolerances } from "./guess-measurement-choices";
@@ -19,3 +29,7 @@ export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./re
 export type { ReadTester, ReportTable } from "./report-table";
 export { readSizeList } from "./read-size-list";
 export { sizesOfList } from "./sizes-of-list";
+export { parseTableText, withCells, type ChangedCell } from "./table-text";
+export { parseMeasurementsInput, parseReportsInput } from "./tables-input";
+export { answerMeasurements } from "./answer-measurements";
+export { answerReports } from "./answer-reports";

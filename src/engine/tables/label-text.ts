@@ -28,7 +28,7 @@ export function shareOfWords(label: string, text: string): number {
 }
 
 const LETTER_IN_FRONT = /^\(?([A-Za-z]\d{0,2})(?:\s*[.):–—]\s*|\s+-\s+|\)\s*)(?=\S)(.*)$/u;
-const UNIT_BEHIND = /\s*[,(\[]?\s*(?:in\s+)?\b(?:cm|centimet(?:re|er)s?|in|inch|inches)\b\.?\s*[)\]]?$/i;
+const UNIT_BEHIND = /\s*[,(\[]?\s*(?:in\s+)?\b(?:cms?|centimet(?:re|er)s?|in|inch|inches|zoll)\b\.?\s*[)\]]?$/i;
 
 /** Splits "B. Upper arm" into its letter and its words; the letter is "" where none stands in front. */
 export function splitLetter(text: string): { readonly letter: string; readonly label: string } {
@@ -44,8 +44,8 @@ export function withoutUnit(label: string): string {
 
 /** The unit that a heading names, null where it names none, or both. */
 export function unitNamed(text: string): "cm" | "in" | null {
-  const inCm = /\bcm\b|centimet/i.test(text);
-  const inInches = /\binch(?:es)?\b|\(\s*in\.?\s*\)|[,\s]in\.?$|″|"$/i.test(text);
+  const inCm = /\bcms?\b|centimet|zentimeter/i.test(text);
+  const inInches = /\binch(?:es)?\b|\bzoll\b|\(\s*(?:in\.?|["”″])\s*\)|[,\s]in\.?$|″|["”]$/i.test(text);
   if (inCm === inInches) return null;
   return inCm ? "cm" : "in";
 }

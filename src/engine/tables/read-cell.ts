@@ -1,39 +1,51 @@
 import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "../pattern/plausible-ranges";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
+import { plainLength, plainNumber, plainWhole, spanOf } from "./plain-number";
 
 export type ReadNumber =
   { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
-const COUNTED = /^(.*?)\s*(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?)\.?$/i;
-const RANGE = /^(\S+)\s*(?:-|–|—|to|bis)\s*(\S+)\s*(cm|mm|in|inches|″|"|”)?$/i;
+const COUNTED =
+  /^(.*?)\s*(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?|chains?|ch|m|maschen|r|reihen|rd|runden|mailles?|rangs?)\.?$/i;
 const MILLIMETRES = /(\d+(?:[.,]\d+)?)\s*mm\b/i;
-const GRAMS = /^(.*?)\s*(?:g|gr|grams?)\.?$/i;
-const HOURS = /^(?:about|ca\.?|~|approx\.?)?\s*(.*?)\s*(?:h|hrs?|hours?)?\.?$/i;
+const GRAMS = /^(.*?)\s*(?:g|gr|grams?|gramm)\.?$/i;
+const HOURS = /^(.*?)\s*(?:h|hrs?|hours?|stunden|std)?\.?$/i;
+/** A span of a finished length is a reading only where its ends lie this near each other; common practice, no source. */
+const MAX_SPAN_RATIO = 1.15;
 
 /** A length above 0, cm. @param unit unit of a number without one. @param range of a finished length, else of another. */
 export function readLength(text: string, unit: LengthUnit, range: PlausibleRange = PLAUSIBLE.finishedCm): ReadNumber {
-  const parsed = parseLength(text, unit);
+  const parsed = parseLength(plainLength(text), unit);
   return parsed.ok ? aboveZero(parsed.cm, { text, range, unit }) : parsed;
+}
+
+/** A length in a table, cm; of a narrow span such as `58–59` its middle. */
+export function readTableLength(text: string, unit: LengthUnit): ReadNumber {
+  return readSpan(text, { unit, range: PLAUSIBLE.finishedCm, maxRatio: MAX_SPAN_RATIO });
 }
 
 /** A body measurement, cm: a length, or a span such as `81–86`, which counts by its middle. */
 export function readBodyLength(text: string, unit: LengthUnit): ReadNumber {
-  const span = RANGE.exec(text);
-  const [, from = "", to = "", written = ""] = span ?? [];
-  if (span === null || from.includes("/") || to.includes("/")) return readBody(text, unit);
-  const low = readBody(`${from}${written}`, unit);
-  const high = readBody(`${to}${written}`, unit);
-  if (!low.ok) return readBody(text, unit);
-  return high.ok ? { ok: true, value: (low.value + high.value) / 2 } : high;
+  return readSpan(text, { unit, range: PLAUSIBLE.bodyCm, maxRatio: Infinity });
 }
 
-function readBody(text: string, unit: LengthUnit): ReadNumber {
-  return readLength(text, unit, PLAUSIBLE.bodyCm);
+function readSpan(
+  text: string,
+  { unit, range, maxRatio }: { unit: LengthUnit; range: PlausibleRange; maxRatio: number },
+): ReadNumber {
+  const whole = readLength(text, unit, range);
+  const span = whole.ok ? null : spanOf(plainLength(text));
+  if (span === null) return whole;
+  const [low, high] = span.map((end) => readLength(end, unit, range));
+  if (!low?.ok || !high) return whole;
+  if (!high.ok) return /\d/.test(span[1]) ? high : whole;
+  if (high.value < low.value || high.value > low.value * maxRatio) return whole;
+  return { ok: true, value: (low.value + high.value) / 2 };
 }
 
 /** A count as written, `172` or `172 sts`: a whole number, 0 or more. */
 export function readCount(text: string): ReadNumber {
-  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text, "96");
+  const parsed = parseNumber(plainWhole(COUNTED.exec(text)?.[1] ?? text), "96");
   if (!parsed.ok) return parsed;
   if (!Number.isInteger(parsed.value) || parsed.value < 0) {
     return { ok: false, message: `“${text}” is not a whole number, and stitches and rows are counted whole.` };
@@ -43,7 +55,8 @@ export function readCount(text: string): ReadNumber {
 
 /** Stitches or rows of a swatch, which may hold a half. */
 export function readSwatchCount(text: string): ReadNumber {
-  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text, "22 or 22.5");
+  const plain = plainNumber(text);
+  const parsed = parseNumber(COUNTED.exec(plain)?.[1] ?? plain, "22 or 22.5");
   return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.swatchCount }) : parsed;
 }
 
@@ -56,13 +69,19 @@ export function readTool(text: string): ReadNumber {
 
 /** Weight of yarn, g. */
 export function readGrams(text: string): ReadNumber {
-  const parsed = parseNumber(GRAMS.exec(text)?.[1] ?? text, "50 or 50.5");
-  return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.grams }) : parsed;
+  const parsed = parseNumber(plainWhole(GRAMS.exec(text)?.[1] ?? text), "50 or 50.5");
+  return parsed.ok ? gramsInRange(parsed.value, text) : parsed;
+}
+
+/** @returns the weight if it can be yarn somebody used, else a sentence about the text that tells it. */
+export function gramsInRange(grams: number, text: string): ReadNumber {
+  return aboveZero(grams, { text, range: PLAUSIBLE.grams });
 }
 
 /** Hours spent, 0 or more. */
 export function readHours(text: string): ReadNumber {
-  const parsed = parseNumber(HOURS.exec(text)?.[1] ?? text, "38 or 38.5");
+  const plain = plainWhole(text);
+  const parsed = parseNumber(HOURS.exec(plain)?.[1] ?? plain, "38 or 38.5");
   if (!parsed.ok) return parsed;
   return parsed.value < 0
     ? { ok: false, message: `“${text}” is below 0.` }
@@ -71,7 +90,7 @@ export function readHours(text: string): ReadNumber {
 
 /** @returns whether the text begins like a number, with or without something behind it. */
 export function looksNumeric(text: string): boolean {
-  return /^[+~-]?[.,]?[\d½¼¾⅛⅜⅝⅞⅓⅔]/.test(text);
+  return /^[+-]?[.,]?[\d½¼¾⅛⅜⅝⅞⅓⅔]/.test(plainNumber(text));
 }
 
 interface Ranged {

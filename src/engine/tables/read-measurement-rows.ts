@@ -2,7 +2,7 @@ import type { LengthUnit } from "../units";
 import { cellAt, type Cells, type TableFault } from "./cells";
 import type { MeasurementChoices, RowChoice } from "./measurement-choices";
 import type { ReadBody, ReadCount, ReadGauge, ReadMeasurement } from "./measurement-table";
-import { readBodyLength, readCount, readLength, type ReadNumber } from "./read-cell";
+import { readBodyLength, readCount, readLength, readTableLength, type ReadNumber } from "./read-cell";
 import { labelOfRow, letterOfRow } from "./row-label";
 import { bestMultiple } from "./best-multiple";
 
@@ -79,7 +79,7 @@ function readMeasurementRow(
 ): ReadMeasurement {
   const { choices } = reading;
   const unit = unitOf(choice, choices);
-  const cm = readRow(reading, row, (text) => readLength(text, unit));
+  const cm = readRow(reading, row, (text) => readTableLength(text, unit));
   const count = counts.find((one) => one.row === choice.countRow && one.direction === choice.workedIn);
   const letter = letters.of(row);
   return {

@@ -1,6 +1,6 @@
 import { parsePattern } from "../pattern";
 import { parseLength, parseNumber } from "../units";
-import { shapeFaults, transpose, type Cells, type TableFault } from "./cells";
+import { MAX_MEASUREMENT_ROWS, shapeFaults, transpose, type Cells, type TableFault } from "./cells";
 import { makePattern } from "./make-pattern";
 import type { MeasurementChoices } from "./measurement-choices";
 import { measurementQuestions } from "./measurement-questions";
@@ -17,7 +17,7 @@ import { readMeasurementRows } from "./read-measurement-rows";
  *   sizes run down). Never throws.
  */
 export function readMeasurementTable(cells: Cells, choices: MeasurementChoices): MeasurementTable {
-  const shape = shapeFaults(cells);
+  const shape = shapeFaults(cells, MAX_MEASUREMENT_ROWS);
   if (shape.length > 0) return { ok: false, faults: shape };
   const faults: TableFault[] = [];
   const view = choices.turned ? transpose(cells) : cells;

@@ -1,11 +1,12 @@
 import { missingGrading, testerFaults, testerRangeFaults, type PatternDocument } from "../pattern";
 import { parseLength } from "../units";
-import { cellAt, columnCount, isNoAnswer, shapeFaults, type Cells, type TableFault } from "./cells";
-import { designBySize } from "./design-by-size";
-import { readTesterRow, type TesterRow } from "./read-tester-row";
+import { cellAt, isNoAnswer, MAX_ROWS, shapeFaults, transpose, type Cells, type TableFault } from "./cells";
+import { choiceKey } from "./guess-report-choices";
+import { readReportRows, type ReportRows } from "./read-report-rows";
+import type { TesterRow } from "./read-tester-row";
 import { reportRemarks } from "./report-remarks";
 import type { ReportChoices } from "./report-choices";
-import type { ReadTester, ReportTable } from "./report-table";
+import type { ReadTester, ReportSum, ReportTable } from "./report-table";
 
 /**
  * Reads a form's table of reports, one tester a row.
@@ -21,8 +22,9 @@ export function readReportTable(
   choices: ReportChoices,
   { pattern, taken = new Set() }: { readonly pattern: PatternDocument; readonly taken?: ReadonlySet<string> },
 ): ReportTable {
-  const shape = shapeFaults(cells);
-  if (shape.length > 0) return { ok: false, faults: shape };
+  const shape = shapeFaults(cells, MAX_ROWS);
+  if (shape.length > 0) return { ok: false, faults: shape, sum: null };
+  const view = choices.turned ? transpose(cells) : cells;
   const faults = choiceFaults(choices, pattern);
   const over = parseLength(choices.swatchOver, "cm");
   if (!over.ok || over.cm <= 0 || over.cm > 1_000) {
@@ -33,18 +35,19 @@ export function readReportTable(
       message: over.ok ? `“${choices.swatchOver}” cannot be right here.` : over.message,
     });
   }
-  if (faults.length > 0 || !over.ok) return { ok: false, faults };
-  const questions: TableFault[] = [];
-  const design = designBySize(pattern);
-  const rows = filledRows(cells, choices).map((row) =>
-    readTesterRow({ cells, row, choices, pattern, design, overCm: over.cm, faults, questions }),
-  );
-  const withNumbers = rows.filter(({ hasNumbers }) => hasNumbers);
-  if (rows.length > 0 && withNumbers.length === 0)
+  if (faults.length > 0 || !over.ok) return { ok: false, faults, sum: null };
+  const read = readReportRows(view, choices, { pattern, overCm: over.cm });
+  const withNumbers = read.rows.filter(({ hasNumbers }) => hasNumbers);
+  const kept = withNumbers.filter(({ report }) => report.size !== "");
+  if (read.rows.length > 0 && withNumbers.length === 0)
     faults.push(whole("No row holds a number that is read. Say above the columns what they are."));
-  if (rows.length === 0) faults.push(whole("There is no row below the questions. Copy the testers' rows too."));
-  if (faults.length > 0) return { ok: false, faults };
-  const testers = withIds(withNumbers, taken);
+  else if (read.rows.length > 0 && kept.length === 0 && choices.leaveUnread)
+    faults.push(whole("No row says a size of this pattern."));
+  if (read.rows.length === 0) faults.push(whole("There is no row below the questions. Copy the testers' rows too."));
+  if (!choices.leaveUnread) faults.push(...read.faults);
+  const sum = sumOf(view, choices, { pattern, read, kept });
+  if (faults.length > 0) return { ok: false, faults, sum };
+  const testers = withIds(kept, taken);
   const wrong = testers.flatMap(({ row, tester }) =>
     [...testerFaults(tester, pattern), ...testerRangeFaults(tester)].map(({ path, says }) => ({
       row,
@@ -52,8 +55,32 @@ export function readReportTable(
       message: `${path}: ${says}`,
     })),
   );
-  if (wrong.length > 0) return { ok: false, faults: wrong };
-  return { ok: true, testers, questions, remarks: reportRemarks(rows, { choices, pattern }) };
+  if (wrong.length > 0) return { ok: false, faults: wrong, sum };
+  const remarks = reportRemarks(read, { choices, pattern });
+  return { ok: true, testers, sum, leftOut: read.faults, questions: read.questions, remarks };
+}
+
+function sumOf(
+  view: Cells,
+  { columns }: ReportChoices,
+  {
+    pattern,
+    read,
+    kept,
+  }: { readonly pattern: PatternDocument; readonly read: ReportRows; readonly kept: readonly TesterRow[] },
+): ReportSum {
+  const measured = columns.flatMap((choice, column) => (choice.kind === "measurement" ? [{ id: choice.id, column }] : []));
+  return {
+    measurements: new Set(measured.map(({ id }) => id)).size,
+    ofMeasurements: pattern.measurements.length,
+    testers: kept.length,
+    ofTesters: read.rows.length,
+    readings: kept.reduce((sum, { report }) => sum + report.readings.length, 0),
+    ofReadings: read.rows.reduce(
+      (sum, { row }) => sum + measured.filter(({ column }) => !isNoAnswer(cellAt(view, row, column))).length,
+      0,
+    ),
+  };
 }
 
 function whole(message: string): TableFault {
@@ -65,14 +92,16 @@ function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFa
   const faults: TableFault[] = [];
   const seen = new Map<string, number>();
   const known = new Set(
-    [...pattern.measurements, ...pattern.counts, ...pattern.fabrics, ...pattern.yarns].map(({ id }) => id),
+    [pattern.measurements, pattern.counts, pattern.fabrics, pattern.yarns, pattern.bodyMeasurements ?? []].flatMap(
+      (items) => items.map(({ id }) => id),
+    ),
   );
   choices.columns.forEach((choice, column) => {
     const named = "id" in choice ? choice.id : "fabric" in choice ? choice.fabric : null;
     if (named !== null && !known.has(named))
       faults.push({ row: null, column, message: "Its choice is not in this pattern any more. Choose again." });
-    if (choice.kind === "leave out" || choice.kind === "measurement") return;
-    const key = `${choice.kind} ${named ?? ""}`;
+    if (choice.kind === "leave out" || choice.kind === "measurement" || choice.kind === "comment") return;
+    const key = choiceKey(choice);
     const before = seen.get(key);
     if (before !== undefined)
       faults.push({ row: null, column, message: `Column ${before + 1} says the same already. Leave one of them out.` });
@@ -89,23 +118,12 @@ function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFa
   return faults;
 }
 
-function filledRows(cells: Cells, { headerRow, columns }: ReportChoices): number[] {
-  const width = Math.min(columnCount(cells), columns.length);
-  return cells.flatMap((_, row) => {
-    if (row <= headerRow) return [];
-    const hasAnswer = Array.from({ length: width }, (_none, column) => column).some(
-      (column) => columns[column]?.kind !== "leave out" && !isNoAnswer(cellAt(cells, row, column)),
-    );
-    return hasAnswer ? [row] : [];
-  });
-}
-
 /** Ids are neutral, because documents are shared more widely than names. */
 function withIds(rows: readonly TesterRow[], taken: ReadonlySet<string>): ReadTester[] {
   let number = 0;
-  return rows.map(({ row, name, report, typed }) => {
+  return rows.map(({ row, name, comment, report, typed }) => {
     do number += 1;
     while (taken.has(`tester-${number}`));
-    return { row, name, typed, tester: { id: `tester-${number}`, ...report } };
+    return { row, name, comment, typed, tester: { id: `tester-${number}`, ...report } };
   });
 }

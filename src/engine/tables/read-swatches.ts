@@ -1,21 +1,29 @@
 import type { Fabric, Tester } from "../pattern";
 import { GAUGE_WIDTH_CM } from "../units";
-import { readLength, readSwatchCount, type ReadNumber, readYesNo } from "./read-cell";
+import { readSwatchCount, readTableLength, type ReadNumber, readYesNo } from "./read-cell";
+import { readGaugeText } from "./read-gauge-text";
 import { readToolSize } from "./read-tool-size";
 import { answered, readNumbers, withUnit, type RowReading } from "./row-reading";
 import { gaugeQuestion, toolQuestion } from "./report-questions";
 
 interface Swatches {
   readonly swatches: Tester["swatches"];
-  /** Stitches or rows alone, which give no gauge. */
-  readonly incomplete: boolean;
+  /** Of every fabric with stitches or rows, also those with one of them alone, which give no gauge. */
+  readonly counted: readonly CountedSwatch[];
+}
+
+export interface CountedSwatch {
+  readonly fabric: string;
+  readonly stitches: number | null;
+  readonly rows: number | null;
+  readonly overCm: number;
 }
 
 /** The row's swatches, one a fabric with stitches and rows. */
 export function readSwatches(reading: RowReading, typed: Record<string, string>): Swatches {
   const washed = readWashed(reading);
   const swatches: Tester["swatches"][number][] = [];
-  let incomplete = false;
+  const counted: CountedSwatch[] = [];
   for (const fabric of reading.pattern.fabrics) {
     const parts = readParts(reading, fabric);
     const { stitches, rows, across, along, tool } = parts;
@@ -38,9 +46,12 @@ export function readSwatches(reading: RowReading, typed: Record<string, string>)
         washed,
       });
       addQuestions(reading, fabric, parts);
-    } else if (stitches !== undefined || rows !== undefined) incomplete = true;
+    }
+    if (stitches === undefined && rows === undefined) continue;
+    const overCm = across?.value ?? reading.overCm;
+    counted.push({ fabric: fabric.id, stitches: stitches?.value ?? null, rows: rows?.value ?? null, overCm });
   }
-  return { swatches, incomplete };
+  return { swatches, counted };
 }
 
 interface Part {
@@ -67,20 +78,36 @@ function readParts(reading: RowReading, { id }: Fabric): Parts {
       .filter(({ choice }) => choice.fabric === id)
       .map(({ column, text, value }) => ({ column, typed: text, value }))[0];
   };
-  const length = (kind: "swatch across" | "swatch along"): Part | undefined => {
+  const length = (kind: "swatch across" | "swatch along" | "swatch over"): Part | undefined => {
     const found = readNumbers(reading, kind, (text, choice) =>
-      choice.fabric === id ? readLength(text, choice.unit) : SKIPPED,
+      choice.fabric === id ? readTableLength(text, choice.unit) : SKIPPED,
     );
     const own = found.filter(({ choice }) => choice.fabric === id);
     return own.map(({ column, choice, text, value }) => ({ column, typed: withUnit(text, choice.unit), value }))[0];
   };
+  const both = readBoth(reading, id);
+  const over = length("swatch over") ?? both.over;
   return {
-    stitches: count("swatch stitches", readSwatchCount),
-    rows: count("swatch rows", readSwatchCount),
+    stitches: count("swatch stitches", readSwatchCount) ?? both.stitches,
+    rows: count("swatch rows", readSwatchCount) ?? both.rows,
     tool: count("tool", (text) => readToolSize(text, reading.pattern.craft)),
-    across: length("swatch across"),
-    along: length("swatch along"),
+    across: length("swatch across") ?? over,
+    along: length("swatch along") ?? over,
   };
+}
+
+/** Stitches and rows of a fabric that stand in one cell, and over what. */
+function readBoth(reading: RowReading, fabric: string): Pick<Parts, "stitches" | "rows"> & { readonly over?: Part } {
+  const cell = answered(reading, "swatch").find(({ choice }) => choice.fabric === fabric);
+  if (cell === undefined) return {};
+  const { stitches, rows, overCm } = readGaugeText(cell.text);
+  if (stitches === undefined && rows === undefined) {
+    const message = `“${cell.text}” does not tell a gauge. Write it like 22 sts x 30 rows over 10 cm.`;
+    reading.faults.push({ row: reading.row, column: cell.column, message });
+  }
+  const part = (value: number | undefined, typed = String(value)) =>
+    value === undefined ? undefined : { column: cell.column, typed, value };
+  return { stitches: part(stitches), rows: part(rows), over: part(overCm, `${overCm} cm`) };
 }
 
 const SKIPPED: ReadNumber = { ok: true, value: 0 };

@@ -8,6 +8,14 @@ const GAUGE_SHARES = { min: 0.6, max: 1.6 };
 const TOOLS_MM = { min: 1, max: 25 };
 const MAX_RATIO_ERROR = 0.12;
 
+/** The unit in which a reading must have been taken to be what the pattern says; undefined where none explains it. */
+export function unitOfReading(cm: number, designCm: number | undefined): "cm" | "in" | undefined {
+  if (designCm === undefined || designCm <= 0) return undefined;
+  const isNear = (factor: number) => Math.abs(cm / designCm / factor - 1) < MAX_RATIO_ERROR;
+  if (isNear(1 / CM_PER_INCH)) return "in";
+  return isNear(CM_PER_INCH) ? "cm" : undefined;
+}
+
 /** @returns a question where a reading is out of reach, undefined where it can be. */
 export function readingQuestion({
   cm,
@@ -23,8 +31,9 @@ export function readingQuestion({
   if (share >= READING_SHARES.min && share <= READING_SHARES.max) return undefined;
   const said = `${measurement.label} of ${oneDecimal(cm)} cm, where the pattern says ${oneDecimal(designCm)} cm`;
   const isNear = (factor: number) => Math.abs(share / factor - 1) < MAX_RATIO_ERROR;
-  if (isNear(1 / CM_PER_INCH)) return `${said}: was it measured in inches?`;
-  if (isNear(CM_PER_INCH)) return `${said}: was it measured in centimetres and not in inches?`;
+  const unit = unitOfReading(cm, designCm);
+  if (unit === "in") return `${said}: was it measured in inches?`;
+  if (unit === "cm") return `${said}: was it measured in centimetres and not in inches?`;
   if (measurement.girth && isNear(0.5)) return `${said}: was it laid flat and not doubled?`;
   if (isNear(0.1) || isNear(10)) return `${said}: is the decimal point in the right place?`;
   return `${said}: is that right?`;

@@ -1,15 +1,15 @@
 import type { PatternDocument } from "../pattern";
-import type { TesterRow } from "./read-tester-row";
+import type { ReportRows } from "./read-report-rows";
 import type { ReportChoices } from "./report-choices";
 
 /** Assumptions that were made and entries that were skipped in a table of reports, one sentence each. */
 export function reportRemarks(
-  rows: readonly TesterRow[],
+  { rows, passedOver }: ReportRows,
   { choices, pattern }: { readonly choices: ReportChoices; readonly pattern: PatternDocument },
 ): string[] {
   const remarks: string[] = [];
   const kinds = new Set(choices.columns.map(({ kind }) => kind));
-  const half = rows.filter(({ hasIncompleteSwatch }) => hasIncompleteSwatch).length;
+  const half = rows.filter(({ counted }) => counted.some((one) => one.stitches === null || one.rows === null)).length;
   const empty = rows.filter(({ hasNumbers }) => !hasNumbers).length;
   const names = rows.flatMap(({ name }) => (name === null ? [] : [name.toLowerCase()]));
   const twice = new Set(names.filter((name, index) => names.indexOf(name) !== index)).size;
@@ -23,6 +23,12 @@ export function reportRemarks(
     remarks.push(
       `${people(half)} gave stitches or rows alone; without both a swatch tells no gauge, and it is passed over.`,
     );
+  if (passedOver.length > 0)
+    remarks.push(
+      `${passedOver.length === 1 ? "Row" : "Rows"} ${passedOver.map((row) => row + 1).join(", ")} ${passedOver.length === 1 ? "repeats the questions or sums up others, and is" : "repeat the questions or sum up others, and are"} passed over.`,
+    );
+  const comments = rows.filter(({ comment }) => comment !== "").length;
+  if (comments > 0) remarks.push(`Comments of ${people(comments)} become your notes about them.`);
   if (empty > 0)
     remarks.push(
       `${empty === 1 ? "1 row holds" : `${empty} rows hold`} no numbers and ${empty === 1 ? "is" : "are"} passed over.`,

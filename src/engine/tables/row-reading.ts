@@ -1,6 +1,7 @@
 import type { PatternDocument } from "../pattern";
 import { CM_PER_INCH, type LengthUnit } from "../units";
 import { cellAt, isNoAnswer, type Cells, type TableFault } from "./cells";
+import { plainLength } from "./plain-number";
 import { readLength, type ReadNumber } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 
@@ -12,6 +13,8 @@ export interface RowReading {
   readonly pattern: PatternDocument;
   /** The pattern's measurements, cm by size and measurement. */
   readonly design: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  /** In which its tester measured, where a column says so. */
+  readonly unit: LengthUnit | null;
   readonly overCm: number;
   readonly faults: TableFault[];
   readonly questions: TableFault[];
@@ -29,8 +32,9 @@ export function answered<Kind extends ColumnChoice["kind"]>(
   kind: Kind,
 ): AnsweredCell<Extract<ColumnChoice, { kind: Kind }>>[] {
   return choices.columns.flatMap((choice, column) => {
+    if (!isKind(choice, kind)) return [];
     const text = cellAt(cells, row, column);
-    return isKind(choice, kind) && !isNoAnswer(text) ? [{ choice, column, text }] : [];
+    return isNoAnswer(text) ? [] : [{ choice, column, text }];
   });
 }
 
@@ -55,8 +59,9 @@ export function readNumbers<Kind extends ColumnChoice["kind"]>(
   });
 }
 
-/** The typed text, with the column's unit if it has none. */
-export function withUnit(text: string, unit: LengthUnit): string {
+/** The typed text without what was written around it, with the column's unit if it has none. */
+export function withUnit(typed: string, unit: LengthUnit): string {
+  const text = plainLength(typed);
   const bare = readLength(text, "cm");
   const inches = readLength(text, "in");
   const unsaid = bare.ok && inches.ok && Math.abs(inches.value / bare.value - CM_PER_INCH) < 1e-9;

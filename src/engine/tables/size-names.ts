@@ -8,12 +8,20 @@ const IN_WORDS: ReadonlyMap<string, string> = new Map([
   ["large", "l"],
   ["extra large", "xl"],
   ["x large", "xl"],
+  ["one", "1"],
+  ["two", "2"],
+  ["three", "3"],
+  ["four", "4"],
+  ["five", "5"],
+  ["six", "6"],
 ]);
 
 /** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
 function sizeKey(text: string): string {
   const bare = normalised(text)
-    .replace(/\bsizes?\b|\bgrosse\b/g, " ")
+    .replace(/\bsizes?\b|\bgrosse\b|\bgr\.|\btaille\b|\btalla\b|\bmaat\b|\beu\b|\bus\b|\buk\b/g, " ")
+    .replace(/\b(\d{1,2}) ?(?:years?|yrs?|y|jahre)\b/g, "$1y")
+    .replace(/\b(\d{1,2}) ?(?:months?|mos?|monate)\b/g, "$1mo")
     .replace(/[^\p{L}\d]+/gu, " ")
     .trim();
   const word = (IN_WORDS.get(bare) ?? bare).replaceAll(" ", "");
@@ -22,12 +30,13 @@ function sizeKey(text: string): string {
   return word.replace(/^(\d)x[l]$/, "$1x");
 }
 
-const ONE_NAME = /^(?:\dxs|\dx|xs|s|m|l|xl|t\d|\d{1,3})$/;
+const ONE_NAME = /^(?:\dxs|\dx|xs|s|m|l|xl|t\d|\dt|\d{1,3}|\d{1,2}y|\d{1,2}mo|newborn|onesize)$/;
 
 /** @returns whether a heading reads like a size: S, 2X, XS/S, 38, 1. */
 export function isSizeName(text: string): boolean {
   if (/^\d{1,3}$/.test(text)) return true;
-  const name = text.replace(/\s*\(.*$/, "");
+  if (text.length > 30) return false;
+  const name = text.replace(/\s*[(:].*$/, "").trim();
   return name !== "" && name.split(/[/–-]/).every((part) => ONE_NAME.test(sizeKey(part)));
 }
 

@@ -4,4 +4,4 @@ export { parseNumber } from "./parse-number";
 export { FOUR_INCHES_CM, GAUGE_WIDTH_CM, gaugeOver, lengthOfCount } from "./gauge";
 export { readingStep, combinedUncertainty, rectangularUncertainty } from "./uncertainty";
 export { roundToSum } from "./round-to-sum";
-export { GRAMS_PER_OUNCE } from "./weight";
+export { GRAMS_PER_OUNCE, METRES_PER_YARD } from "./weight";

@@ -14,12 +14,11 @@ import type { Viewer } from "@/server/viewer";
 import { callProof, callScope, type CallAccess } from "./access";
 import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
-import { placesOfSizes } from "./places-computed";
-import { callPlaces } from "./places-data";
-import { learnedBy, type Learned } from "./prior-data";
+import { placesBySize, placesOfSizes } from "./places-computed";
+import { LEARNED, toLearned, type Learned } from "./prior-data";
 import { readableCall } from "./readable-call";
 import { testerRecords } from "./record-data";
-import { instructionErrorsOf, reportedTesters } from "./reported-testers-data";
+import { EVIDENCE, reportedTesters, toInstructionErrors } from "./reported-testers-data";
 
 export interface CallSummary {
   readonly callId: string;
@@ -116,6 +115,18 @@ export async function callTesters(access: CallAccess): Promise<CallTester[]> {
   return rows.map(({ code, contact }) => ({ code, name: contact?.name ?? null }));
 }
 
+/** What is read of a call's own row, and of the few rows that go with it. */
+const OWN = {
+  ...{ version: true, countsEarlier: true, followsId: true, places: true, evidence: EVIDENCE },
+  ...LEARNED,
+} satisfies Prisma.CallSelect;
+
+type OwnRow = Prisma.CallGetPayload<{ select: typeof OWN }>;
+
+async function ownRow(access: CallAccess, connection: Connection): Promise<OwnRow> {
+  return await connection.call.findUniqueOrThrow({ where: callScope(access), select: OWN });
+}
+
 interface AssembledCall {
   /** With the earlier calls whose reports count too. */
   readonly document: CallDocument;
@@ -129,24 +140,25 @@ interface AssembledCall {
  * The call as a document: the newest revision, and every tester's newest report with the decisions on it. A report that
  * can no longer be read is left out by name.
  *
+ * @param own of the call.
  * @param earlierId a tester's id there, of a call that counts too.
  */
 async function assembleCall(
   access: CallAccess,
   connection: Connection,
-  earlierId: Parameters<typeof earlierCalls>[2]["idOf"],
+  { own: row, earlierId }: { readonly own: OwnRow; readonly earlierId: Parameters<typeof earlierCalls>[2]["idOf"] },
 ): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
-  const places = placesOfSizes(await callPlaces(access, connection), pattern);
-  const instructionErrors = await instructionErrorsOf(access, connection);
+  const places = placesOfSizes(placesBySize(row.places), pattern);
+  const instructionErrors = toInstructionErrors(row.evidence);
   const asked = { instructionErrors, idOf: ({ code }: { readonly code: string }) => code };
   const { reported, leftOut } = await reportedTesters(access, connection, asked);
   const own = readableCall({ pattern, places }, { testers: reported.map(({ tester }) => tester), leftOut });
-  const { calls, leftOut: unread } = await earlierCalls(access, connection, {
-    idOf: earlierId,
-    ownErrors: instructionErrors,
-  });
-  const learned = await learnedBy(access, connection);
+  const { calls, leftOut: unread } =
+    row.countsEarlier && row.followsId !== null
+      ? await earlierCalls(access, connection, { idOf: earlierId, ownErrors: instructionErrors })
+      : { calls: [], leftOut: [] };
+  const learned = toLearned(row);
   const also = {
     ...(calls.length === 0 ? {} : { calls }),
     ...(learned.isUsed ? await taught(learned, access, connection) : {}),
@@ -157,8 +169,8 @@ async function assembleCall(
 }
 
 /** What earlier tests say of this one, as its document has it. */
-async function taught({ prior }: Learned, access: CallAccess, connection: Connection) {
-  const records = await testerRecords(access, connection);
+async function taught({ prior, knownTesters }: Learned, access: CallAccess, connection: Connection) {
+  const records = knownTesters === 0 ? {} : await testerRecords(access, connection);
   return { ...(prior === null ? {} : { prior }), ...(Object.keys(records).length === 0 ? {} : { records }) };
 }
 
@@ -184,10 +196,10 @@ export class UnreadableCall extends Error {
  */
 export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
   return await inSnapshot(async (snapshot) => {
-    const where = callScope(access);
-    const { version } = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
+    const own = await ownRow(access, snapshot);
+    const { version } = own;
     try {
-      const assembled = await assembleCall(access, snapshot, ({ id }) => earlierTesterId(id));
+      const assembled = await assembleCall(access, snapshot, { own, earlierId: ({ id }) => earlierTesterId(id) });
       const { call, leftOut } = combinedCall(assembled.document);
       return { ...assembled, version, document: call, leftOut: [...assembled.leftOut, ...leftOut] };
     } catch (error) {
@@ -199,7 +211,8 @@ export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
 /** The call as a document to take along. */
 export async function callDocument(access: CallAccess): Promise<CallDocument> {
   return await inSnapshot(async (snapshot) => {
-    const { document } = await assembleCall(access, snapshot, ({ code }) => code);
+    const own = await ownRow(access, snapshot);
+    const { document } = await assembleCall(access, snapshot, { own, earlierId: ({ code }) => code });
     return document;
   });
 }

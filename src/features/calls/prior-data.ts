@@ -1,6 +1,7 @@
 import "server-only";
 import { callPriorSchema, type CallPrior, type EarlierCall } from "@/engine/pattern";
 import { patternScope } from "@/features/patterns/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
@@ -22,17 +23,28 @@ export interface Learned {
 /** Testers with a report and a record. */
 export const KNOWN = { habits: { some: {} }, reports: { some: {} } } as const;
 
-export async function learnedBy(access: CallAccess, connection: Connection = database()): Promise<Learned> {
-  const { prior, priorAt, usesPrior, _count } = await connection.call.findUniqueOrThrow({
-    where: callScope(access),
-    select: { prior: true, priorAt: true, usesPrior: true, _count: { select: { testers: { where: KNOWN } } } },
-  });
+/** The columns of a call that `toLearned` reads. */
+export const LEARNED = {
+  ...{ prior: true, priorAt: true, usesPrior: true },
+  _count: { select: { testers: { where: KNOWN } } },
+} satisfies Prisma.CallSelect;
+
+export function toLearned({
+  prior,
+  priorAt,
+  usesPrior,
+  _count,
+}: Prisma.CallGetPayload<{ select: typeof LEARNED }>): Learned {
   return {
     prior: callPriorSchema.nullable().parse(prior),
     isUsed: usesPrior,
     knownTesters: _count.testers,
     isFrozen: priorAt !== null,
   };
+}
+
+export async function learnedBy(access: CallAccess): Promise<Learned> {
+  return toLearned(await database().call.findUniqueOrThrow({ where: callScope(access), select: LEARNED }));
 }
 
 /**

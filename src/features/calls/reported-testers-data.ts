@@ -3,6 +3,7 @@ import { z } from "zod";
 import { testerSchema, type Tester } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { applyInstructionErrors, instructionErrorSchema, type InstructionError } from "@/engine/revision";
+import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
 import { ANSWERS } from "./answer-data";
@@ -80,10 +81,19 @@ export async function instructionErrorsOf(
   access: CallAccess,
   connection: Connection,
 ): Promise<Asked["instructionErrors"]> {
-  const rows = await connection.revisionEvidence.findMany({
-    where: { call: callScope(access) },
-    select: { instructionErrors: true, revision: { select: { number: true } } },
-  });
+  return toInstructionErrors(
+    await connection.revisionEvidence.findMany({ where: { call: callScope(access) }, ...EVIDENCE }),
+  );
+}
+
+/** The columns of a revision's evidence that `toInstructionErrors` reads. */
+export const EVIDENCE = {
+  select: { instructionErrors: true, revision: { select: { number: true } } },
+} satisfies Prisma.RevisionEvidenceDefaultArgs;
+
+export function toInstructionErrors(
+  rows: readonly Prisma.RevisionEvidenceGetPayload<typeof EVIDENCE>[],
+): Asked["instructionErrors"] {
   return rows.flatMap(({ instructionErrors, revision }) =>
     z
       .array(instructionErrorSchema)

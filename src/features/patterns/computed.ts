@@ -1,4 +1,3 @@
-import { drawPieces, type PieceShape } from "@/engine/drawing";
 import { garmentView, type DrawingView, type GarmentView } from "@/engine/garment-view";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
@@ -33,22 +32,17 @@ function perSize<Result>(
 /** What a pattern's garment measures in each size. */
 export const finishedOfPattern = perPattern(finishedMeasurements);
 
-/** The shapes of a pattern's pieces in a size. */
-export const shapesInSize = perSize((pattern, size): readonly PieceShape[] => drawPieces(pattern, size));
-
-/** The drawings of a pattern's garment and pieces in a size; null where a count has no number in it. */
-export const viewsInSize = perSize((pattern, size): GarmentView | null =>
-  garmentView(pattern, pattern.grading ?? {}, size),
-);
+/** The drawings of a pattern's garment and pieces in a size. */
+export const viewsInSize = perSize((pattern, size): GarmentView => garmentView(pattern, pattern.grading ?? {}, size));
 
 /** The garment put together, where it is known how its pieces meet, then each piece. */
-export function drawnIn(views: GarmentView | null): DrawingView[] {
-  return views === null ? [] : [...(views.garment === null ? [] : [views.garment]), ...views.pieces];
+export function drawnIn({ garment, pieces }: GarmentView): DrawingView[] {
+  return [...(garment === null ? [] : [garment]), ...pieces];
 }
 
 /** The garment put together in each size in which it can be. */
 export function garmentInSizes(pattern: PatternDocument): DrawingView[] {
-  return pattern.sizes.flatMap(({ id }) => viewsInSize(pattern, id)?.garment ?? []);
+  return pattern.sizes.flatMap(({ id }) => viewsInSize(pattern, id).garment ?? []);
 }
 
 /** The size that stands for all where one is shown. */

@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { toLearn } from "./learning/data";
 import { learnHabits } from "./learning/habit-mutations";
 import { learnFromEarlier } from "./learning/learning-mutations";
 
@@ -34,8 +35,9 @@ export async function nextCallToAnalyse(): Promise<string | null> {
 export async function analyseCall(callId: string, run: RunTask<EngineTask>): Promise<void> {
   const access = await unsafeOwnerAccess(callId);
   if (access === null) return;
-  await learnFromEarlier(access, run);
-  await learnHabits(access, run);
+  const { spreads, habits } = await toLearn(access);
+  if (spreads) await learnFromEarlier(access, run);
+  if (habits) await learnHabits(access, run);
   const call = await readVersion(access);
   if (call === null) return;
   await storeOutcome(access, call, await analysed(call, run));

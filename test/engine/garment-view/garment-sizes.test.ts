@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { outlineGarment } from "@/engine/garment";
+import { viewFacts } from "@/engine/garment-view";
 import { GARMENTS } from "../../garments";
-import { lengthOf, pieceIn, viewsOf } from "./followed";
+import { lengthOf, pieceIn } from "./followed";
 
 /*
  * Each of the eight garments in its smallest size against numbers worked by hand. A stitch is 0.5 cm × 0.4 cm = 0.2 cm²; areas are
@@ -82,7 +83,7 @@ describe("sizes, areas and lengths of the eight garments", () => {
   it("vest", () => {
     // 90 stitches. To the underarm 15 + 85 rows.
     expect(sizeOf("vest", "front")[0]).toBe(45);
-    const facts = viewsOf(patternOf("vest"), "small").pieces[0]?.facts[0]?.parts;
+    const facts = viewFacts(pieceIn(patternOf("vest"), "small", "front"))[0]?.parts;
     expect(facts?.find(({ says }) => says === "to the underarm")?.cm).toBeCloseTo(40, 1);
     // The neck is 32 stitches wide.
     expect(facts?.find(({ says }) => says === "across the neck")?.cm).toBeCloseTo(16, 6);

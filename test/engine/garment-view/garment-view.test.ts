@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { garmentView, type Box, type Place } from "@/engine/garment-view";
+import { garmentView, viewFacts, withRoom, type Box, type Place } from "@/engine/garment-view";
 import { placeLetters } from "@/engine/garment-view/place-letters";
 import { GARMENTS } from "../../garments";
 import { piecedPattern } from "../../factories/pieced-pattern";
@@ -78,22 +78,46 @@ describe("the garment view", () => {
       ],
     });
     const view = garmentView(pattern, {}, "small");
-    expect(view?.garment).toBeNull();
-    expect(view?.pieces).toHaveLength(1);
+    expect(view.garment).toBeNull();
+    expect(view.pieces).toHaveLength(1);
   });
 
   it("does not put together sections of format 1, which do not say how pieces meet", () => {
     const pattern = piecedPattern();
     const view = garmentView(pattern, pattern.grading ?? {}, "small");
-    expect(view?.garment).toBeNull();
+    expect(view.garment).toBeNull();
     // 70 stitches of 22 to 10 cm, 120 rows of 30.
-    const sleeve = view?.pieces.find(({ piece }) => piece === "sleeve")?.facts[0]?.parts ?? missing();
-    expect(sleeve.map(({ cm }) => Math.round(cm * 10) / 10)).toEqual([31.8, 40]);
+    const sleeve = view.pieces.find(({ piece }) => piece === "sleeve") ?? missing();
+    expect(viewFacts(sleeve)[0]?.parts.map(({ cm }) => Math.round(cm * 10) / 10)).toEqual([31.8, 40]);
   });
 
-  it("is null where a count has no number", () => {
+  it("draws each piece as far as it can be worked where a count has no number, and puts nothing together", () => {
     const pattern = GARMENTS.vest ?? missing();
-    expect(garmentView(pattern, { ...pattern.grading, width: { small: 90 } }, "medium")).toBeNull();
+    const { underarm: _underarm, ...grading } = pattern.grading ?? {};
+    const view = garmentView(pattern, grading, "small");
+    expect(view.garment).toBeNull();
+    // 90 stitches; 15 + 85 rows up to the armhole.
+    const boxes = view.pieces.map(({ shows }) => shows[0]?.box);
+    const half = { leftCm: -22.5, rightCm: 22.5, bottomCm: 0, topCm: 40 };
+    expect(boxes).toEqual([half, half]);
+    expect(view.pieces[0]?.tapes.map(({ letter }) => letter)).not.toEqual([]);
+  });
+
+  it("gives letters as much room as what stands below them takes", () => {
+    const { garment } = viewsOf(GARMENTS["set-in"] ?? missing(), "small");
+    const within = (garment ?? missing()).box;
+    const { tapes, box } = withRoom(garment ?? missing(), {
+      ...{ fullWidthCm: 280, within },
+      room: { width: 40, height: 30 },
+    });
+    expect(tapes.length).toBeGreaterThan(2);
+    for (const [index, { letterAt }] of tapes.entries()) {
+      expect(isIn(letterAt, box)).toBe(true);
+      for (const { letterAt: other } of tapes.slice(0, index))
+        expect(Math.abs(letterAt[0] - other[0]) >= 40 - 1e-9 || Math.abs(letterAt[1] - other[1]) >= 30 - 1e-9).toBe(
+          true,
+        );
+    }
   });
 });
 

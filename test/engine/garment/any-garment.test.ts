@@ -124,13 +124,13 @@ it("whatever its steps, a garment is worked as far as it goes, in finite numbers
           expect(Math.min(0, ...steps.flatMap(({ onNeedle }) => onNeedle))).toBe(0);
         }
         const view = garmentView(input.document.pattern, input.document.pattern.grading ?? {}, size);
-        const drawings = [...(view?.garment ? [view.garment] : []), ...(view?.pieces ?? [])];
+        const drawings = [...(view.garment ? [view.garment] : []), ...view.pieces];
         for (const { shapes, box } of drawings) {
           const lines = shapes.flatMap(({ fabric, edges }) => [fabric, ...edges]);
           expect([...Object.values(box), ...lines.flatMap(numbersOf)].every(Number.isFinite)).toBe(true);
           ran.drawn += 1;
         }
-        if (view?.garment) ran.assembled += 1;
+        if (view.garment) ran.assembled += 1;
         if (faults.length > 0) ran.faulty += 1;
         if (pieces.some(({ stitches }) => stitches > 0)) ran.worked += 1;
         if (drawn.some(({ what }) => what.do === "join")) ran.joined += 1;

@@ -27,6 +27,31 @@ describe("fabric that touches at a corner only", () => {
   });
 });
 
+it("is the same to the last bit whether rows come one above the other or in any other order", () => {
+  let traced = 0;
+  const row = fc.tuple(
+    fc.double({ min: 0, max: 20, noNaN: true }),
+    fc.double({ min: 0.01, max: 15, noNaN: true }),
+    fc.double({ min: 0.3, max: 4, noNaN: true }),
+    fc.constantFrom(0, 1e-12, -1e-12),
+  );
+  fc.assert(
+    fc.property(fc.array(row, { minLength: 2, maxLength: 30 }), (rows) => {
+      let height = 0;
+      const stacked = rows.map(([leftCm, widthCm, heightCm, offCm]) => {
+        const bottom = height + offCm;
+        height = bottom + heightCm;
+        return rectangle(leftCm, bottom, leftCm + widthCm, height);
+      });
+      const outline = traceOutline(stacked);
+      expect(traceOutline([...stacked.slice(1), ...stacked.slice(0, 1)])).toEqual(outline);
+      if (outline.length > 4) traced += 1;
+    }),
+    { seed: Number(process.env.SEED), numRuns: RUNS },
+  );
+  expect(traced).toBeGreaterThan(RUNS / 4);
+});
+
 it("goes about the most fabric that hangs together, openings filled, as counted cell by cell", () => {
   const start = fc.integer({ min: 0, max: GRID - 1 });
   const bars = fc.constantFrom([1, 1], [2, 2], [1, 5], [5, 1]);

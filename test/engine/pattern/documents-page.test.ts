@@ -17,6 +17,7 @@ import {
 import { parsePlacesRequest } from "@/engine/places";
 import { parsePredictInput } from "@/engine/prediction";
 import { parseReviseRequest } from "@/engine/revision";
+import { parseMeasurementsInput, parseReportsInput } from "@/engine/tables";
 
 const PAGE = readFileSync("docs/documents.md", "utf8");
 
@@ -56,6 +57,8 @@ function keysOf(schema: unknown): Set<string> {
   return keys;
 }
 
+const VERBS_OF_TABLES = ["read-measurements", "read-reports"];
+
 describe("docs/documents.md", () => {
   it.each([
     ["pattern", parsePattern],
@@ -65,6 +68,8 @@ describe("docs/documents.md", () => {
     ["grade", parseGradeRequest],
     ["places", parsePlacesRequest],
     ["revise", parseReviseRequest],
+    ["read-measurements", parseMeasurementsInput],
+    ["read-reports", parseReportsInput],
     ["outline", parseOutlineInput],
   ])("has an example of %s that is valid", (name, parse) => {
     const parsed = parse(example(name));
@@ -73,7 +78,15 @@ describe("docs/documents.md", () => {
 
   it("has no example that no test reads", () => {
     const documents = ["pattern", "pattern2", "call", "applicants"];
-    expect([...EXAMPLES.keys()]).toEqual([...documents, "predict", "grade", "places", "revise", "outline"]);
+    expect([...EXAMPLES.keys()]).toEqual([
+      ...documents,
+      "predict",
+      "grade",
+      "places",
+      "revise",
+      ...VERBS_OF_TABLES,
+      "outline",
+    ]);
     expect(PAGE.match(/^ *```json/gm)).toHaveLength(EXAMPLES.size);
   });
 

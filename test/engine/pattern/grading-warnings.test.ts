@@ -14,7 +14,7 @@ it("warns where a hand-made grading breaks a repeat, a least value, an order or 
     grading: { width: { small: 103, large: 98 }, height: { small: 105, large: 90 } },
   });
   expect(gradingWarnings(pattern)).toEqual([
-    { path: "grading.width.large", says: "98 is not a multiple of 10 + 3." },
+    { path: "grading.width.large", says: "98 is not a multiple of 10 plus 3." },
     { path: "grading.width.large", says: "98 is below the least value, 100." },
     { path: "grading.width.large", says: "98 is less than the 103 of the next smaller size." },
     { path: "ties[0]", says: "in L, 98 and 90 must add up and do not." },

@@ -154,7 +154,7 @@ describe("a pasted table of reports", () => {
 
   it("refuses a size that is not the pattern's, with the sizes there are", () => {
     const table = read([GOOD, GOOD.with(2, "XL")]);
-    expect(table).toEqual({
+    expect(table).toMatchObject({
       ok: false,
       faults: [{ row: 2, column: 2, message: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
     });
@@ -185,6 +185,39 @@ describe("a pasted table of reports", () => {
     expect(table.ok && table.remarks).toContain(
       "One name stands more than once; each row is kept as a tester of its own.",
     );
+  });
+
+  it("leaves out what cannot be read by the designer's word, and says how much is read", () => {
+    const rows = [GOOD, GOOD.with(5, "snug"), GOOD.with(2, "XL")];
+    const stopped = read(rows);
+    expect(stopped.ok ? [] : stopped.faults.map(({ row, column }) => [row, column])).toEqual([
+      [2, 5],
+      [3, 2],
+    ]);
+    const table = read(rows, { leaveUnread: true });
+    if (!table.ok) throw new Error("faulty");
+    expect(table.testers.map(({ tester }) => tester.readings.length)).toEqual([2, 1]);
+    expect(table.leftOut).toHaveLength(2);
+    expect(table.sum).toEqual({
+      ...{ measurements: 2, ofMeasurements: 3, testers: 2, ofTesters: 3 },
+      ...{ readings: 3, ofReadings: 6 },
+    });
+  });
+
+  it("reads yarn, fit, comments and the unit that a tester says", () => {
+    const cells = [
+      ["Name", "Size", "cm or inches?", "Upper arm", "How does it fit at the to fit?", "Anything else?"],
+      ["Ann", "M", "inches", "14 1/4", "a bit loose", "wide neck"],
+      ["Bo", "XS", "cm", "31", "just right", ""],
+    ];
+    const table = readReportTable(cells, guessReportChoices(cells, PATTERN), { pattern: PATTERN });
+    if (!table.ok) throw new Error(JSON.stringify(table.faults));
+    // By hand: 14 1/4 in × 2.54 = 36.195 cm.
+    expect(table.testers.map(({ tester }) => tester.readings.map(({ cm }) => cm))).toEqual([[36.195], [31]]);
+    expect(table.testers.map(({ comment }) => comment)).toEqual([
+      expect.stringContaining("wide neck"),
+      expect.anything(),
+    ]);
   });
 
   it("never throws, and what is read fits the pattern", () => {

@@ -53,7 +53,7 @@ export default async function PublicCallPage({ params, searchParams }: Props) {
         listing.pieces === null ? (
           <GarmentGlance pattern={listing.tested} unit={unit} mostPieces={1} />
         ) : (
-          <PieceGlance pattern={listing.tested} unit={unit} />
+          <PieceGlance pattern={listing.tested} />
         )
       }
       yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { memo } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import { finishedMeasurements, type FinishedMeasurement } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
@@ -32,7 +33,13 @@ export function FinishedTable({ pattern, unit, home, isLive = false }: FinishedT
       </>
     ),
     cells: sizes.map((finished) => (
-      <FinishedCell key={finished.size} finished={finished} toleranceCm={measurement.toleranceCm} unit={unit} />
+      <FinishedCell
+        key={finished.size}
+        designCm={finished.designCm}
+        deviationCm={finished.deviationCm}
+        toleranceCm={measurement.toleranceCm}
+        unit={unit}
+      />
     )),
   }));
   return (
@@ -52,16 +59,13 @@ export function FinishedTable({ pattern, unit, home, isLive = false }: FinishedT
   );
 }
 
-function FinishedCell({
-  finished,
-  toleranceCm,
-  unit,
-}: {
-  readonly finished: FinishedMeasurement;
+interface FinishedCellProps extends Pick<FinishedMeasurement, "designCm" | "deviationCm"> {
   readonly toleranceCm: number;
   readonly unit: LengthUnit;
-}) {
-  const { designCm, deviationCm } = finished;
+}
+
+/** Drawn again only where its own number changes. */
+const FinishedCell = memo(function FinishedCell({ designCm, deviationCm, toleranceCm, unit }: FinishedCellProps) {
   if (designCm === null) return <span className="text-soft">no counts</span>;
   const isOff = deviationCm !== null && Math.abs(deviationCm) > toleranceCm;
   return (
@@ -79,4 +83,4 @@ function FinishedCell({
       )}
     </>
   );
-}
+});

@@ -1,71 +1,55 @@
 import type { ReactNode } from "react";
-import type { PieceShape } from "@/engine/drawing";
+import type { DrawingView, GarmentView } from "@/engine/garment-view";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { shapesInSize } from "../computed";
-import { placeIn } from "./drawing-frame";
-import { fullWidthCm } from "./drawing-extent";
-import { PieceDrawing } from "./piece-drawing";
-import { PieceNotes } from "./piece-notes";
+import { drawnIn, viewsInSize } from "../computed";
+import { fullWidthCm } from "./line-path";
 import { ScaleBar } from "./scale-bar";
+import { ViewDrawing } from "./view-drawing";
+
+type Marks = ReadonlyMap<string, ReactNode>;
 
 interface GarmentPictureProps {
   readonly pattern: PatternDocument;
   readonly size: Size;
   readonly unit: LengthUnit;
-  /** Content below the middle of a measuring line, in pixels around it, by measurement; other lines are left out. */
-  readonly marks?: ReadonlyMap<string, ReactNode>;
+  /** Content below the letter of a tape, in pixels around it, by measurement; other tapes are left out. */
+  readonly marks?: Marks;
 }
 
-/** Every piece in one size, at one scale, with the measuring lines. Nothing where the pattern has no pieces. */
+/** The garment put together and its pieces at one scale in one size, with tapes. Nothing where nothing is drawn. */
 export function GarmentPicture({ pattern, size, unit, marks }: GarmentPictureProps) {
-  const shapes = shapesInSize(pattern, size.id).map((shape) => ({
-    ...shape,
-    lines: shape.lines.filter(({ measurement }) => marks === undefined || marks.has(measurement)),
-  }));
-  if (shapes.length === 0) return null;
-  const width = fullWidthCm(shapes);
+  const views = viewsInSize(pattern, size.id);
+  const drawings = marks === undefined ? drawnIn(views) : markedDrawings(views, marks);
+  const pieces = drawings.filter(({ piece }) => piece !== null).map(({ box }) => box);
+  if (drawings.length === 0) return null;
   return (
     <div>
       <ul className="grid grid-cols-1 gap-10">
-        {shapes.map((shape) => (
-          <li key={shape.piece}>
-            <h3 className="mb-3 text-base wrap-anywhere">{labelOf(pattern, shape)}</h3>
-            <PieceDrawing
-              shape={shape}
-              title={`${labelOf(pattern, shape)} in ${size.label}`}
-              unit={unit}
-              fullWidthCm={width}
-            >
-              {marks ? <TapeMarks shape={shape} marks={marks} /> : null}
-            </PieceDrawing>
-            <PieceNotes shape={shape} />
+        {drawings.map((view) => (
+          <li key={view.piece}>
+            <h3 className="mb-3 text-base wrap-anywhere">{view.label}</h3>
+            <ViewDrawing
+              view={view}
+              title={`${view.label} in ${size.label}`}
+              fullWidthCm={fullWidthCm(view.piece === null ? [view.box] : pieces)}
+              {...(marks && { marks })}
+            />
           </li>
         ))}
       </ul>
-      {shapes.some(({ isToScale }) => isToScale) ? <ScaleBar unit={unit} fullWidthCm={width} /> : null}
+      {pieces.length > 0 ? <ScaleBar unit={unit} fullWidthCm={fullWidthCm(pieces)} /> : null}
     </div>
   );
 }
 
-function TapeMarks({
-  shape,
-  marks,
-}: {
-  readonly shape: PieceShape;
-  readonly marks: NonNullable<GarmentPictureProps["marks"]>;
-}) {
-  return shape.lines.map(({ measurement, from, to }) => (
-    <svg
-      key={measurement}
-      {...placeIn(shape, { xCm: (from.xCm + to.xCm) / 2, yCm: (from.yCm + to.yCm) / 2 })}
-      overflow="visible"
-    >
-      {marks.get(measurement)}
-    </svg>
-  ));
-}
-
-function labelOf({ garment }: PatternDocument, { piece }: PieceShape): string {
-  return garment.pieces.find(({ id }) => id === piece)?.label ?? piece;
+/** Each mark on the first drawing that has its tape; the garment, or all pieces, also where it has none. */
+function markedDrawings(views: GarmentView, marks: Marks): DrawingView[] {
+  const shown = new Set<string>();
+  return drawnIn(views).flatMap((view) => {
+    const tapes = view.tapes.filter(({ measurement }) => marks.has(measurement) && !shown.has(measurement));
+    for (const { measurement } of tapes) shown.add(measurement);
+    if (tapes.length === 0 && view.piece !== null && views.garment !== null) return [];
+    return [{ ...view, tapes }];
+  });
 }

@@ -4,7 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { garmentInSizes } from "../computed";
-import { boxAround, widthCm } from "./line-path";
+import { boxAround, fullWidthCm } from "./line-path";
 import { PieceMeasurements } from "./piece-measurements";
 import { ScaleBar } from "./scale-bar";
 import { ViewDrawing } from "./view-drawing";
@@ -24,12 +24,13 @@ export function GarmentSection({ pattern, size, unit, print }: GarmentSectionPro
   const view = garments.find((one) => one.size === size.id);
   if (view === undefined) return null;
   const others = garments.filter((one) => one !== view);
+  const width = fullWidthCm([boxAround([view, ...others].map(({ box }) => box))]);
   const title = `The garment in ${size.label}`;
   return (
     <Section title={title}>
       <Sheet>
-        <ViewDrawing view={view} others={others} title={title} />
-        <ScaleBar unit={unit} fullWidthCm={widthCm(boxAround([view, ...others].map(({ box }) => box)))} />
+        <ViewDrawing view={view} others={others} title={title} fullWidthCm={width} />
+        <ScaleBar unit={unit} fullWidthCm={width} />
         <ViewNotes view={view} size={size} others={others} />
         {view.tapes.length > 0 ? (
           <PieceMeasurements caption={`Measured on the garment in ${size.label}`} lines={view.tapes} unit={unit} />
@@ -66,7 +67,7 @@ function ViewNotes({
   readonly size: Size;
   readonly others: readonly unknown[];
 }) {
-  const round = view.facts.filter(({ note }) => note !== null).map(({ what }) => what);
+  const round = view.shows.filter(({ isTube }) => isTube).map(({ label }) => label);
   const nested = others.length === 0 ? "" : ` Thin lines: the other sizes; strong: ${size.label}.`;
   const tubes = round.length === 0 ? "" : ` In the round: ${round.join(", ")}.`;
   return <p className="mt-3 text-sm text-soft wrap-anywhere">{`Laid flat, sleeves folded.${tubes}${nested}`}</p>;

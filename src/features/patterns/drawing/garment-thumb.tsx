@@ -1,6 +1,6 @@
-import type { PieceShape } from "@/engine/drawing";
+import type { DrawingView, Shape } from "@/engine/garment-view";
 import type { PatternDocument } from "@/engine/pattern";
-import { middleSize, shapesInSize, viewsInSize } from "../computed";
+import { middleSize, viewsInSize } from "../computed";
 import { heightCm, linePath, widthCm } from "./line-path";
 
 const MOST_PIECES = 4;
@@ -11,9 +11,11 @@ const GAP = 0.06;
 export function GarmentThumb({ pattern }: { readonly pattern: PatternDocument }) {
   const size = middleSize(pattern)?.id;
   if (size === undefined) return null;
-  const garment = viewsInSize(pattern, size)?.garment ?? null;
-  if (garment === null) return <PiecesThumb shapes={shapesInSize(pattern, size)} />;
-  const { box, shapes } = garment;
+  const { garment, pieces } = viewsInSize(pattern, size);
+  return garment === null ? <PiecesThumb pieces={pieces.slice(0, MOST_PIECES)} /> : <GarmentOnly {...garment} />;
+}
+
+function GarmentOnly({ box, shapes }: DrawingView) {
   return (
     <svg
       aria-hidden="true"
@@ -21,42 +23,36 @@ export function GarmentThumb({ pattern }: { readonly pattern: PatternDocument })
       preserveAspectRatio="xMidYMax meet"
       className="garment-thumb"
     >
-      {shapes.map(({ fabric }, index) => (
-        <path key={index} d={linePath(fabric, true)} vectorEffect="non-scaling-stroke" />
-      ))}
+      <Outlines shapes={shapes} />
     </svg>
   );
 }
 
-function PiecesThumb({ shapes: all }: { readonly shapes: readonly PieceShape[] }) {
-  const shapes = all.filter(({ isToScale }) => isToScale).slice(0, MOST_PIECES);
-  if (shapes.length === 0) return null;
-  const width = shapes.reduce((sum, { widthCm }) => sum + widthCm, 0);
-  const height = Math.max(...shapes.map(({ heightCm }) => heightCm));
-  const gap = GAP * width;
-  const starts = shapes.map((_, index) => shapes.slice(0, index).reduce((sum, { widthCm }) => sum + widthCm + gap, 0));
+function PiecesThumb({ pieces }: { readonly pieces: readonly DrawingView[] }) {
+  if (pieces.length === 0) return null;
+  const all = pieces.reduce((sum, { box }) => sum + widthCm(box), 0);
+  const gap = GAP * all;
+  const bottom = Math.min(...pieces.map(({ box }) => box.bottomCm));
+  const height = Math.max(...pieces.map(({ box }) => box.topCm)) - bottom;
+  const starts = pieces.map((_, index) => pieces.slice(0, index).reduce((sum, { box }) => sum + widthCm(box) + gap, 0));
   return (
     <svg
       aria-hidden="true"
-      viewBox={`0 ${-height} ${width + gap * (shapes.length - 1)} ${height}`}
+      viewBox={`0 ${-height - bottom} ${all + gap * (pieces.length - 1)} ${height}`}
       preserveAspectRatio="xMidYMax meet"
       className="garment-thumb"
     >
-      {shapes.map((shape, index) => (
-        <path
-          key={shape.piece}
-          d={outlines(shape, (starts[index] ?? 0) + shape.widthCm / 2)}
-          vectorEffect="non-scaling-stroke"
-        />
+      {pieces.map(({ piece, box, shapes }, index) => (
+        <g key={piece} transform={`translate(${(starts[index] ?? 0) - box.leftCm})`}>
+          <Outlines shapes={shapes} />
+        </g>
       ))}
     </svg>
   );
 }
 
-/** The outlines of a piece's sections, whose middle lies at `atCm`. */
-function outlines({ sections }: PieceShape, atCm: number): string {
-  const place = (cm: number) => Math.round(10 * cm) / 10;
-  return sections
-    .map(({ outline }) => `M${outline.map(({ xCm, yCm }) => `${place(atCm + xCm)},${place(-yCm)}`).join("L")}Z`)
-    .join("");
+function Outlines({ shapes }: { readonly shapes: readonly Shape[] }) {
+  return shapes.map(({ fabric }, index) => (
+    <path key={index} d={linePath(fabric, true)} vectorEffect="non-scaling-stroke" />
+  ));
 }

@@ -25,6 +25,14 @@ export function boxAround(boxes: readonly Box[]): Box {
   };
 }
 
+/** No drawing may be higher than this share of the available width. */
+const HIGHEST = 0.75;
+
+/** The length that the available width must represent, cm, so that drawings in each of these boxes fit at one scale. */
+export function fullWidthCm(boxes: readonly Box[]): number {
+  return Math.max(...boxes.map(widthCm), Math.max(...boxes.map(heightCm)) / HIGHEST);
+}
+
 function thousandth(cm: number): number {
   return Math.round(cm * 1000) / 1000;
 }

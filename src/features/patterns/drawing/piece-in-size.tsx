@@ -2,16 +2,13 @@ import type { ReactNode } from "react";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Sheet } from "@/ui/sheet";
-import { NestedDrawing } from "./nested-drawing";
-import { PartList, partName } from "./part-list";
-import { PartTable } from "./part-table";
-import type { PieceBoard } from "./piece-board";
-import { PieceDrawing } from "./piece-drawing";
+import { middleSize } from "../computed";
+import { viewsOf, type PieceBoard } from "./piece-board";
 import { PieceMeasurements } from "./piece-measurements";
-import { PieceNotes } from "./piece-notes";
 import { pieceWords } from "./piece-copy";
 import { ScaleBar } from "./scale-bar";
 import { StepList } from "./step-list";
+import { ViewDrawing } from "./view-drawing";
 
 interface PieceSheetProps {
   readonly pattern: PatternDocument;
@@ -23,23 +20,25 @@ interface PieceSheetProps {
 /** A piece in one size: its schematic, how it is worked and what is measured on it. */
 export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly size: Size }) {
   const { pattern, board, unit, fullWidthCm } = props;
-  const { label } = board.piece;
-  const shape = board.shapes.find((entry) => entry.size.id === size.id)?.shape;
-  if (shape === undefined) return null;
-  const title = `${label} in ${size.label}`;
+  const [view] = viewsOf(board, [size]);
+  const title = `${board.piece.label} in ${size.label}`;
   return (
     <PieceFrame {...props}>
       <div className="grid grid-cols-1 gap-x-10 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
         <div>
-          <PieceDrawing shape={shape} title={title} unit={unit} fullWidthCm={fullWidthCm} />
-          {shape.isToScale ? <ScaleBar unit={unit} fullWidthCm={fullWidthCm} /> : null}
-          <PieceNotes shape={shape} />
+          {view === undefined ? (
+            <NotDrawn where={size.label} />
+          ) : (
+            <>
+              <ViewDrawing view={view} title={title} fullWidthCm={fullWidthCm} />
+              <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />
+            </>
+          )}
         </div>
         <div>
-          <PartList board={board} size={size} unit={unit} />
           <StepList pattern={pattern} board={board} sizes={[size]} />
-          {shape.lines.length > 0 ? (
-            <PieceMeasurements caption={`Measured on ${title}`} lines={shape.lines} unit={unit} />
+          {view !== undefined && view.tapes.length > 0 ? (
+            <PieceMeasurements caption={`Measured on ${title}`} lines={view.tapes} unit={unit} />
           ) : null}
         </div>
       </div>
@@ -47,27 +46,38 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
   );
 }
 
-/** A piece in all sizes: the nested schematics, and a table for each part. */
+/** A piece in all sizes: the nested schematics, and its steps. */
 export function PieceInAllSizes(props: PieceSheetProps) {
   const { pattern, board, unit, fullWidthCm } = props;
-  const { piece, noun, shapes, parts } = board;
-  const sizes = shapes.map(({ size, shape }) => ({ label: size.label, shape }));
-  const unknown = shapes.find(({ shape }) => !shape.isToScale)?.shape;
+  const views = viewsOf(board, pattern.sizes);
+  const middle = middleSize(pattern);
+  const view = views.find(({ size }) => size === middle?.id) ?? views[0];
+  const strong = pattern.sizes.find(({ id }) => id === view?.size);
   return (
     <PieceFrame {...props}>
-      <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
-      {unknown ? <PieceNotes shape={unknown} /> : <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />}
-      <div className="mt-6 grid grid-cols-1 gap-6">
+      {view === undefined ? (
+        <NotDrawn where="any size" />
+      ) : (
+        <>
+          <ViewDrawing
+            view={{ ...view, tapes: [] }}
+            others={views.filter((other) => other !== view)}
+            title={`${board.piece.label} in all sizes`}
+            fullWidthCm={fullWidthCm}
+          />
+          <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />
+          {views.length > 1 ? <p className="mt-2 text-sm text-soft">{strong?.label} drawn strongly.</p> : null}
+        </>
+      )}
+      <div className="mt-6">
         <StepList pattern={pattern} board={board} sizes={pattern.sizes} />
-        {parts.map((part, index) => (
-          <div key={index}>
-            {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {index + 1}</h4> : null}
-            <PartTable label={partName(piece.label, index, parts.length)} part={part} noun={noun} unit={unit} />
-          </div>
-        ))}
       </div>
     </PieceFrame>
   );
+}
+
+function NotDrawn({ where }: { readonly where: string }) {
+  return <p className="text-soft">Nothing of it can be worked yet in {where}, so there is no drawing.</p>;
 }
 
 function PieceFrame({ pattern, board, children }: PieceSheetProps & { readonly children: ReactNode }) {

@@ -2,7 +2,7 @@ import type { Tape } from "@/engine/garment-view";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { TABLE_ROW } from "@/ui/table-frame";
-import { shortLetter } from "./shape-copy";
+import { shortLetter } from "./drawing-copy";
 
 interface PieceMeasurementsProps {
   /** `Measured on the sleeve in M`. */

@@ -5,12 +5,12 @@ import { Section } from "@/ui/section";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ALL_SIZES } from "./choose-sizes";
-import { fullWidthCm } from "./drawing-extent";
 import { GarmentSection } from "./garment-section";
-import { PartFaults } from "./part-faults";
+import { fullWidthCm } from "./line-path";
 import { PickedUpEdges } from "./picked-up-edges";
-import { pieceBoards, type PieceBoard } from "./piece-board";
+import { pieceBoards, viewsOf, type PieceBoard } from "./piece-board";
 import { PieceInAllSizes, PieceInSize } from "./piece-in-size";
+import { StepFaults } from "./step-faults";
 
 interface PiecesViewProps {
   readonly pattern: PatternDocument;
@@ -45,7 +45,7 @@ export function PiecesView({ pattern, sizes, isAllSizes, unit, home }: PiecesVie
         <div className="mb-5">
           <SizeChoice pattern={pattern} here={here} asked={asked} />
         </div>
-        <PartFaults boards={boards} here={here} />
+        <StepFaults boards={boards} here={here} />
         <PieceList pattern={pattern} boards={boards} size={isAllSizes ? null : (size ?? null)} unit={unit} />
       </Section>
       <PickedUpEdges pattern={pattern} sizes={sizes} />
@@ -78,8 +78,8 @@ interface PieceListProps {
 }
 
 function PieceList({ pattern, boards, size, unit }: PieceListProps) {
-  const shown = boards.flatMap(({ shapes }) => shapes.filter((entry) => size === null || entry.size.id === size.id));
-  const width = fullWidthCm(shown.map(({ shape }) => shape));
+  const sizes = size === null ? pattern.sizes : [size];
+  const width = fullWidthCm(boards.flatMap((board) => viewsOf(board, sizes).map(({ box }) => box)));
   return (
     <ul className="grid grid-cols-1 gap-6">
       {boards.map((board) => (

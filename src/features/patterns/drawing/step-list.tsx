@@ -1,6 +1,6 @@
-import { stepText, type StepInSizes } from "@/engine/garment";
+import { sectionText, stepText, type StepInSizes } from "@/engine/garment";
 import { ownValue, type PatternDocument, type Size } from "@/engine/pattern";
-import { markSign } from "./shape-copy";
+import { FAULT_SIGN } from "./drawing-copy";
 import type { PieceBoard } from "./piece-board";
 
 interface StepListProps {
@@ -19,16 +19,43 @@ export function StepList({ pattern, board, sizes }: StepListProps) {
       {steps.map((worked) => (
         <li key={worked.step.id} className="wrap-anywhere">
           {stepSentence(pattern, worked, sizes)}.
+          <SectionWords pattern={pattern} worked={worked} sizes={sizes} />
           <NeedleWords worked={worked} sizes={sizes} />
           {stepFaults(worked, sizes).map((says) => (
             <p key={says} className="font-semibold text-thread">
-              {markSign("fault")} {says}
+              {FAULT_SIGN} {says}
             </p>
           ))}
         </li>
       ))}
     </ol>
   );
+}
+
+/** How a section of format 1 is shaped; sizes in which it is the same are told together. */
+function SectionWords({
+  pattern,
+  worked,
+  sizes,
+}: Pick<StepListProps, "pattern" | "sizes"> & { readonly worked: StepInSizes }) {
+  const said = sectionWords(pattern, worked, sizes);
+  return said.map(({ text, labels }) => (
+    <p key={text}>
+      {said.length > 1 ? `${labels.join(", ")}: ` : ""}
+      {text}
+    </p>
+  ));
+}
+
+/** The same as sentences, each with the sizes that it is said of. */
+export function sectionWords(pattern: PatternDocument, { step, noun }: StepInSizes, sizes: readonly Size[]) {
+  const said = new Map<string, string[]>();
+  if (step.do === "section")
+    for (const { id, label } of sizes) {
+      const text = sectionText(pattern, { step, noun, size: id });
+      if (text !== null) said.set(text, [...(said.get(text) ?? []), label]);
+    }
+  return [...said].map(([text, labels]) => ({ text, labels }));
 }
 
 function NeedleWords({ worked, sizes }: { readonly worked: StepInSizes; readonly sizes: readonly Size[] }) {

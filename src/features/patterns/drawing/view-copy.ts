@@ -1,4 +1,4 @@
-import type { DrawingView } from "@/engine/garment-view";
+import { viewFacts, type DrawingView } from "@/engine/garment-view";
 import { formatLength } from "@/ui/format-length";
 
 /** A length in both units: `46.0 cm (18 1/8 in)`. */
@@ -7,8 +7,9 @@ function bothUnits(cm: number): string {
 }
 
 /** Description of a drawing for those who do not see it, lengths in both units. */
-export function viewWords({ piece, facts, tapes }: DrawingView): string {
-  const said = facts.map(({ what, parts, note }) =>
+export function viewWords(view: DrawingView): string {
+  const { piece, tapes } = view;
+  const said = viewFacts(view).map(({ what, parts, note }) =>
     [`${what}: ${parts.map(({ cm, says }) => `${bothUnits(cm)} ${says}`).join(", ")}.`, note]
       .filter((words) => words !== null)
       .join(" "),

@@ -1,7 +1,15 @@
 import { useId, type ReactNode } from "react";
-import type { Box, DrawingView, Line, Place, Shape, Tape } from "@/engine/garment-view";
+import {
+  withRoom,
+  type Box,
+  type DrawingView,
+  type Line,
+  type Place,
+  type Shape,
+  type Tape,
+} from "@/engine/garment-view";
 import { boxAround, heightCm, linePath, widthCm } from "./line-path";
-import { shortLetter } from "./shape-copy";
+import { shortLetter } from "./drawing-copy";
 import { viewWords } from "./view-copy";
 
 interface ViewDrawingProps {
@@ -16,33 +24,39 @@ interface ViewDrawingProps {
   readonly litMeasurement?: string;
   /** Leaves out all tapes but these. */
   readonly onlyMeasurements?: ReadonlySet<string>;
-  /** Drawn over it, in pixels at positions in per cent. */
-  readonly children?: ReactNode;
+  /** Content below the letter of a tape, in pixels around it, by measurement. */
+  readonly marks?: ReadonlyMap<string, ReactNode>;
 }
+
+/** Around a letter with its mark, in pixels. */
+const MARK_PX = { width: 112, height: 50 };
 
 /** A garment or a piece in one size as a schematic, to scale, with a tape for every measurement that is taken on it. */
 export function ViewDrawing({
-  view,
+  view: drawn,
   others = [],
   title,
-  fullWidthCm,
+  fullWidthCm: fullCm,
   litMeasurement,
   onlyMeasurements,
-  children,
+  marks,
 }: ViewDrawingProps) {
   const id = useId();
-  const box = boxAround([view.box, ...others.map((other) => other.box)]);
+  const within = boxAround([drawn.box, ...others.map((other) => other.box)]);
+  const fullWidthCm = fullCm ?? widthCm(within);
+  const tapes = drawn.tapes.filter(({ measurement }) => onlyMeasurements?.has(measurement) ?? true);
+  const view = withRoom({ ...drawn, tapes }, { fullWidthCm, within, ...(marks && { room: MARK_PX }) });
+  const { box } = view;
   const [width, height] = [widthCm(box), heightCm(box)];
-  const tapes = view.tapes.filter(({ measurement }) => onlyMeasurements?.has(measurement) ?? true);
   return (
     <svg
       role="img"
       aria-labelledby={`${id}-title ${id}-description`}
       className="view-drawing numbers"
-      style={{ width: `${(100 * width) / (fullWidthCm ?? width)}%`, aspectRatio: `${width} / ${height}` }}
+      style={{ width: `${(100 * width) / fullWidthCm}%`, aspectRatio: `${width} / ${height}` }}
     >
       <title id={`${id}-title`}>{title}</title>
-      <desc id={`${id}-description`}>{viewWords({ ...view, tapes })}</desc>
+      <desc id={`${id}-description`}>{viewWords(view)}</desc>
       <svg width="100%" height="100%" viewBox={`${box.leftCm} ${-box.topCm} ${width} ${height}`}>
         {view.shapes.map((shape, index) => (
           <ShapeGround key={index} shape={shape} />
@@ -53,7 +67,7 @@ export function ViewDrawing({
         {others.map((other) => (
           <path key={other.size} d={edgesPath(other)} className="view-other-size" />
         ))}
-        {tapes.map(({ measurement, from, to }) => (
+        {view.tapes.map(({ measurement, from, to }) => (
           <path
             key={measurement}
             d={linePath({ from, stretches: [{ to, by: null, isCorner: true }] })}
@@ -61,10 +75,16 @@ export function ViewDrawing({
           />
         ))}
       </svg>
-      {tapes.map((tape) => (
+      {view.tapes.map((tape) => (
         <TapeMark key={tape.measurement} tape={tape} box={box} isLit={tape.measurement === litMeasurement} />
       ))}
-      {children}
+      {marks
+        ? view.tapes.map(({ measurement, letterAt }) => (
+            <svg key={measurement} {...placeInBox(box, letterAt)}>
+              {marks.get(measurement)}
+            </svg>
+          ))
+        : null}
     </svg>
   );
 }

@@ -6,7 +6,7 @@ import { useEditing } from "./editing";
 import { ChoiceField, NumberField, TextField, TickField } from "./fields";
 import { ItemButtons } from "./item-buttons";
 import { moveItem, removeItem, replaceItem } from "./list-items";
-import { withLeast, withRepeatOf } from "./paste-counts";
+import { withLeast, withRepeatOf, withWholeRule } from "./paste-counts";
 
 type DraftCount = DraftPattern["counts"][number];
 
@@ -88,6 +88,10 @@ function CountRules({ count, i, onCount }: CountRulesProps) {
             className="w-17"
             value={repeat?.of}
             onText={(of) => onCount(withRepeatOf(count, of), "repeat.of")}
+            onLeave={(text) => {
+              const read = withWholeRule(count, text);
+              if (read !== count) onCount(read, null);
+            }}
           />
         </div>
         {repeat ? (

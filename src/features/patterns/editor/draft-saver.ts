@@ -1,6 +1,7 @@
 import type { PatternDraft } from "@/engine/editing";
 import { saveDraftEdits } from "../actions";
 import type { DraftEdits } from "../schema";
+import { afterFrame } from "./after-frame";
 import { isOlderThanSaved, noteSaved, readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
@@ -16,7 +17,7 @@ interface Beginning {
 }
 
 export interface DraftSaver {
-  /** Stores the draft in this browser at once, and on the server after a pause. */
+  /** Stores the draft in this browser once it is drawn, and on the server after a pause. */
   readonly edit: (content: PatternDraft | null) => void;
   /** @returns the version that the server has, null where the draft could not be saved. */
   readonly send: () => Promise<number | null>;
@@ -41,6 +42,11 @@ export function draftSaver(
   let saved = content;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let sending: Promise<number | null> | null = null;
+  let isLate = false;
+
+  // A large draft takes longer to write than a key may.
+  const store = () => (latest.content === saved || isLate ? undefined : writeBackup(patternId, latest));
+  const storeSoon = afterFrame(store);
 
   const sendAll = async (): Promise<number | null> => {
     while (latest.content !== saved) {
@@ -54,6 +60,7 @@ export function draftSaver(
         return null;
       }
       if (answer.status === "late") {
+        isLate = true;
         writeBackup(patternId, null);
         onStatus({ kind: "late" });
         return null;
@@ -78,7 +85,8 @@ export function draftSaver(
 
   const edit = (next: PatternDraft | null) => {
     latest = { ...latest, content: next };
-    writeBackup(patternId, latest);
+    isLate = false;
+    storeSoon();
     clearTimeout(timer);
     timer = setTimeout(() => void send(), PAUSE_MS);
   };
@@ -96,7 +104,10 @@ export function draftSaver(
     }
     const online = () => (readBackup(patternId) ? void send() : undefined);
     window.addEventListener("online", online);
+    window.addEventListener("pagehide", store);
     return () => {
+      store();
+      window.removeEventListener("pagehide", store);
       window.removeEventListener("online", online);
       clearTimeout(timer);
     };

@@ -29,6 +29,12 @@ interface Shown {
   readonly size: string;
 }
 
+/** A number of the grading, by the ids of its count and its size. */
+export interface GradedCell {
+  readonly count: string;
+  readonly size: string;
+}
+
 /** What every part of the editor knows: the pattern being edited, what can be read of it, and how to change it. */
 export interface Editing extends Shown, DraftReading {
   readonly patternId: string;
@@ -51,6 +57,10 @@ export interface Editing extends Shown, DraftReading {
   /** Starts from what this browser stored. @returns a cleanup function. */
   readonly resume: () => () => void;
   readonly chooseSize: (size: string) => void;
+  /** The number of the grading that was typed in or looked at last, about which the table says more. */
+  readonly cell: GradedCell | null;
+  /** Its size becomes the one whose numbers the calculations show. */
+  readonly chooseCell: (cell: GradedCell) => void;
 }
 
 /** Typing in one field is one undo step, until the person pauses this long. */
@@ -114,6 +124,11 @@ export function createEditingStore(start: EditingStart): StoreApi<Editing> {
       chooseSize: (size) => {
         chosen = size;
         set({ size: sizeOf(get().pattern, chosen) });
+      },
+      cell: null,
+      chooseCell: (cell) => {
+        chosen = cell.size;
+        set({ cell, size: sizeOf(get().pattern, chosen) });
       },
     };
   });

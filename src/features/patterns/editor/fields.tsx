@@ -26,10 +26,12 @@ interface NumberFieldProps extends Common {
   /** The unit after the number, such as `mm`. */
   readonly behind?: ReactNode;
   readonly onText: (text: string) => void;
+  /** Called with the text when the field is left. */
+  readonly onLeave?: (text: string) => void;
 }
 
 /** A number or a length, stored as typed. */
-export function NumberField({ at, label, value, kind = "number", onText, ...rest }: NumberFieldProps) {
+export function NumberField({ at, label, value, kind = "number", onText, onLeave, ...rest }: NumberFieldProps) {
   const path = formatPath(at);
   const { unit, isFaulty } = useEditingValue(({ unit, faults }) => ({ unit, isFaulty: faults.has(path) }));
   const id = `field-${path}`;
@@ -49,6 +51,7 @@ export function NumberField({ at, label, value, kind = "number", onText, ...rest
           placeholder={rest.placeholder}
           value={shown}
           onChange={({ target }) => onText(target.value)}
+          onBlur={onLeave && (({ target }) => onLeave(target.value))}
           className={`control numbers min-h-11 px-2 text-right ${isEdited ? "border-ink font-semibold" : ""} ${rest.className ?? "w-20"}`}
         />
         {rest.behind ? <span className="text-soft">{rest.behind}</span> : null}

@@ -7,6 +7,7 @@ import { SanityList } from "../components/sanity-list";
 import { EaseTable } from "./ease-table";
 import { useEditing, useEditingValue } from "./editing";
 import { GradingTable } from "./grading-table";
+import { MeasuredBeside } from "./measured-beside";
 import { NothingToGrade } from "./nothing-to-grade";
 import { SolvePanel } from "./solve-panel";
 import type { Solve } from "./use-solve";
@@ -22,7 +23,12 @@ export function GradingPart({ solve }: { readonly solve: Solve }) {
         intro="Type numbers, or calculate everything that is not locked: whole stitches and rows that meet every rule and come as close to the targets as possible."
       >
         <SolvePanel {...solve} />
-        <GradingTable />
+        <div className="grid gap-6 xl:grid-cols-[minmax(0,1fr)_17rem]">
+          <div className="min-w-0">
+            <GradingTable />
+          </div>
+          <MeasuredBeside />
+        </div>
       </Section>
       <Outcome />
     </>

@@ -1,8 +1,9 @@
 "use client";
 
-import type { ClipboardEvent, KeyboardEvent, ReactNode } from "react";
+import { useRef, type ClipboardEvent, type KeyboardEvent, type PointerEvent, type ReactNode } from "react";
+import { parseTableText } from "@/engine/tables";
 import { parseLength } from "@/engine/units";
-import { parseTableText } from "@/ui/parse-table-text";
+import { cellOf, inputAt, rangeOf, showRange, stepOf, type GridCell } from "./grid-cells";
 
 interface GridAreaProps {
   /**
@@ -11,47 +12,93 @@ interface GridAreaProps {
    * @param row @param column of the cell that they were pasted into.
    */
   readonly onBlock: (block: readonly (readonly string[])[], row: number, column: number) => void;
+  /** What a cell holds; with it, ranges can be marked, copied and cleared. */
+  readonly textAt?: (row: number, column: number) => string;
   readonly children: ReactNode;
 }
 
 /**
- * A table of inputs that accepts cells from a spreadsheet and moves with the up and down arrows and Enter. Its inputs are in elements with `data-row` and `data-column`.
+ * A table of inputs that is worked like a spreadsheet: the arrows and Enter move, Shift or dragging marks a range, which is
+ * copied, cleared and pasted into. Its inputs are in elements with `data-row` and `data-column`.
  */
-export function GridArea({ onBlock, children }: GridAreaProps) {
+export function GridArea({ onBlock, textAt, children }: GridAreaProps) {
+  const area = useRef<HTMLDivElement>(null);
+  const marked = useRef<{ readonly from: GridCell; readonly to: GridCell } | null>(null);
+  const mark = (from: GridCell | null, to: GridCell | null) => {
+    marked.current = from === null || to === null || isOne({ from, to }) ? null : { from, to };
+    if (area.current !== null) showRange(area.current, marked.current && rangeOf(marked.current));
+  };
   const onPaste = (event: ClipboardEvent<HTMLDivElement>) => {
     const block = pastedBlock(event.clipboardData.getData("text/plain"));
-    const cell = cellOf(event.target);
-    if (cell === null || (block.length < 2 && (block[0]?.length ?? 0) < 2)) return;
+    const range = marked.current && rangeOf(marked.current);
+    const cell = range ? { row: range.top, column: range.left } : cellOf(event.target);
+    const isBlock = block.length > 1 || (block[0]?.length ?? 0) > 1;
+    if (cell === null || (!isBlock && range === null)) return;
     event.preventDefault();
-    onBlock(block, cell.row, cell.column);
+    onBlock(isBlock || range === null ? block : filled(range, block[0]?.[0] ?? ""), cell.row, cell.column);
+  };
+  const onCopy = (event: ClipboardEvent<HTMLDivElement>) => {
+    const range = marked.current && rangeOf(marked.current);
+    if (range === null || textAt === undefined) return;
+    event.preventDefault();
+    const lines = filled(range, "").map((cells, down) =>
+      cells.map((_, across) => textAt(range.top + down, range.left + across)).join("\t"),
+    );
+    event.clipboardData.setData("text/plain", lines.join("\n"));
   };
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
-    const down = stepOf(event);
     const cell = cellOf(event.target);
-    if (down === 0 || cell === null) return;
-    const next = event.currentTarget.querySelector<HTMLInputElement>(
-      `[data-row="${cell.row + down}"][data-column="${cell.column}"] input`,
-    );
+    if (cell === null) return;
+    const range = marked.current && rangeOf(marked.current);
+    if (range !== null && (event.key === "Delete" || event.key === "Backspace")) {
+      event.preventDefault();
+      return onBlock(filled(range, ""), range.top, range.left);
+    }
+    const step = stepOf(event);
+    if (step === null) return;
     event.preventDefault();
+    if (step.isMarking && textAt !== undefined) {
+      const { from, to } = marked.current ?? { from: cell, to: cell };
+      const next = { row: to.row + step.down, column: to.column + step.across };
+      if (inputAt(event.currentTarget, next) !== null) mark(from, next);
+      return;
+    }
+    mark(null, null);
+    const next = inputAt(event.currentTarget, { row: cell.row + step.down, column: cell.column + step.across });
     next?.focus();
     next?.select();
   };
+  const onPointerDown = (event: PointerEvent<HTMLDivElement>) => {
+    const [focused, cell] = [cellOf(document.activeElement), cellOf(event.target)];
+    if (!event.shiftKey || focused === null || cell === null || textAt === undefined) return mark(null, null);
+    event.preventDefault();
+    mark(focused, cell);
+  };
+  const onPointerMove = (event: PointerEvent<HTMLDivElement>) => {
+    const [focused, cell] = [cellOf(document.activeElement), cellOf(event.target)];
+    if (event.pointerType !== "mouse" || event.buttons !== 1 || focused === null || cell === null) return;
+    if (textAt !== undefined && !(isOne({ from: focused, to: cell }) && marked.current === null)) mark(focused, cell);
+  };
   return (
-    <div onPaste={onPaste} onKeyDown={onKeyDown}>
+    <div
+      ref={area}
+      onPaste={onPaste}
+      onCopy={onCopy}
+      onKeyDown={onKeyDown}
+      onPointerDown={onPointerDown}
+      onPointerMove={onPointerMove}
+    >
       {children}
     </div>
   );
 }
 
-function stepOf({ key, shiftKey, target, altKey, ctrlKey, metaKey }: KeyboardEvent): number {
-  if (!(target instanceof HTMLInputElement) || target.type === "checkbox" || altKey || ctrlKey || metaKey) return 0;
-  if (key === "ArrowUp" || (key === "Enter" && shiftKey)) return -1;
-  return key === "ArrowDown" || key === "Enter" ? 1 : 0;
+function isOne({ from, to }: { readonly from: GridCell; readonly to: GridCell }): boolean {
+  return from.row === to.row && from.column === to.column;
 }
 
-function cellOf(target: EventTarget): { readonly row: number; readonly column: number } | null {
-  const cell = target instanceof Element ? target.closest<HTMLElement>("[data-row][data-column]") : null;
-  return cell === null ? null : { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
+function filled({ top, left, bottom, right }: ReturnType<typeof rangeOf>, text: string): string[][] {
+  return Array.from({ length: bottom - top + 1 }, () => new Array<string>(right - left + 1).fill(text));
 }
 
 /**

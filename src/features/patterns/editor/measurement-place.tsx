@@ -1,10 +1,9 @@
 "use client";
 
-import { useMemo } from "react";
-import { drawPieces } from "@/engine/drawing";
 import type { Typed } from "@/engine/editing";
-import { fullWidthCm } from "../drawing/drawing-extent";
-import { PieceDrawing } from "../drawing/piece-drawing";
+import { viewsInSize } from "../computed";
+import { fullWidthCm } from "../drawing/line-path";
+import { ViewDrawing } from "../drawing/view-drawing";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField } from "./fields";
 import type { DraftMeasurement, MeasurementEdit } from "./measurement-edit";
@@ -90,25 +89,21 @@ function PlaceFields({ on, index, onPlace }: PlaceFieldsProps) {
 
 /** The piece in the chosen size, with only this measurement. */
 function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: string; readonly piece: string }) {
-  const { readable, size, pattern, unit } = useEditing("readable", "size", "pattern", "unit");
-  const shape = useMemo(() => {
-    const measurement = readable?.measurements.find((each) => each.id === id);
-    if (!readable || !measurement) return undefined;
-    return drawPieces({ ...readable, measurements: [measurement] }, size).find((shape) => shape.piece === on);
-  }, [readable, size, id, on]);
+  const { readable, size, pattern } = useEditing("readable", "size", "pattern");
+  const views = readable && viewsInSize(readable, size).pieces;
+  const view = views?.find(({ piece, tapes }) => piece === on && tapes.some(({ measurement }) => measurement === id));
   const nameOf = (items: readonly { readonly id: string; readonly label: string }[], sought: string) =>
     items.find((each) => each.id === sought)?.label ?? sought;
-  if (shape === undefined) {
+  if (view === undefined)
     return <p className="text-sm text-soft">Complete the piece and this measurement to see the schematic.</p>;
-  }
   return (
     <div className="max-w-72">
-      <PieceDrawing
-        shape={shape}
+      <ViewDrawing
+        view={view}
         title={`${nameOf(pattern.garment.pieces, on)} in ${nameOf(pattern.sizes, size)}`}
-        unit={unit}
-        fullWidthCm={fullWidthCm([shape])}
+        fullWidthCm={fullWidthCm([view.box])}
         litMeasurement={id}
+        onlyMeasurements={new Set([id])}
       />
     </div>
   );

@@ -13,7 +13,7 @@ type DraftCount = DraftPattern["counts"][number];
 /** Columns of the list of counts that accept pasted cells. */
 const COLUMNS: readonly ((count: DraftCount, text: string) => DraftCount)[] = [
   (count, label) => ({ ...count, label }),
-  withRepeatOf,
+  (count, of) => withWholeRule(withRepeatOf(count, of), of),
   (count, plus) => ({ ...count, repeat: { of: count.repeat?.of ?? "", plus } }),
   withLeast,
 ];
@@ -40,6 +40,16 @@ export function withPastedCounts(
 export function withRepeatOf(count: DraftCount, of: string): DraftCount {
   const { repeat, ...rest } = count;
   return of.trim() === "" ? rest : { ...rest, repeat: { of, plus: repeat?.plus ?? 0 } };
+}
+
+/** As charts write it: `8 + 3`, `8 plus 3`, `multiple of 8 sts + 3`, `8n + 3`. */
+const WHOLE_RULE =
+  /^\s*(?:multiple of\s*)?(\d+)\s*(?:n|sts|stitches|rows)?\s*(?:\+|plus)\s*(\d+)\s*(?:sts|stitches|rows)?\s*$/i;
+
+/** The count with both parts of a multiple that was typed into one field; the same count where only one was typed. */
+export function withWholeRule(count: DraftCount, text: string): DraftCount {
+  const [, of, plus] = WHOLE_RULE.exec(text) ?? [];
+  return of === undefined || plus === undefined ? count : { ...count, repeat: { of, plus } };
 }
 
 export function withLeast(count: DraftCount, least: string): DraftCount {

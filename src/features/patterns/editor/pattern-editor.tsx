@@ -1,6 +1,6 @@
 "use client";
 
-import type { KeyboardEvent, ReactNode } from "react";
+import { useState, type KeyboardEvent, type ReactNode } from "react";
 import { Button } from "@/ui/button";
 import { ChangeList } from "../components/change-list";
 import { EditingProvider, useEditing } from "./editing";
@@ -88,13 +88,19 @@ function EditorHead() {
 
 function Changed() {
   const { unit, baseNumber, changes } = useEditing("unit", "baseNumber", "changes");
+  const [isOpen, setOpen] = useState(false);
   if (changes.length === 0) return null;
   return (
-    <details className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3">
+    <details
+      className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3"
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
       <summary className="min-h-8 font-semibold">Changes since revision {baseNumber}</summary>
-      <div className="mt-3">
-        <ChangeList changes={changes} unit={unit} />
-      </div>
+      {isOpen ? (
+        <div className="mt-3">
+          <ChangeList changes={changes} unit={unit} />
+        </div>
+      ) : null}
     </details>
   );
 }

@@ -8,6 +8,7 @@ import { saveAsRevision, discardDraftEdits } from "../actions";
 import { writeBackup } from "./draft-backup";
 import { useEditing, useEditingStore } from "./editing";
 import type { DraftStatus } from "./draft-saver";
+import { ToFix } from "./to-fix";
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here. Check your connection and try again.";
 
@@ -22,6 +23,7 @@ export function SaveBar() {
   const [reason, setReason] = useState("");
   const [says, setSays] = useState<string | null>(null);
   const [isBusy, start] = useTransition();
+  const [isListOpen, setListOpen] = useState(false);
   const isEmpty = !isEdited;
   const openRemarks = faults.size + [...questions.values()].filter(({ meant }) => !meant).length;
 
@@ -50,10 +52,23 @@ export function SaveBar() {
 
   return (
     <div className="sticky bottom-0 z-2 -mx-4 border-t border-line-strong bg-sheet px-4 py-3 shadow-sheet sm:-mx-8 sm:px-8">
+      {isListOpen && openRemarks > 0 ? <ToFix /> : null}
       <div className="flex flex-wrap items-center justify-between gap-3">
-        <p role="status" className="text-sm">
-          {summary(changes.length, openRemarks)} <span className="text-soft">{statusWords(status)}</span>
-        </p>
+        <div className="flex flex-wrap items-center gap-x-3 text-sm">
+          <p role="status">
+            {summary(changes.length)} <span className="text-soft">{statusWords(status)}</span>
+          </p>
+          {openRemarks === 0 ? null : (
+            <button
+              type="button"
+              aria-expanded={isListOpen}
+              onClick={() => setListOpen(!isListOpen)}
+              className="text-link min-h-8 font-semibold text-thread"
+            >
+              ▲ {openRemarks} to fix
+            </button>
+          )}
+        </div>
         {isEmpty ? null : (
           <div className="flex flex-wrap gap-3">
             <Button look="plain" onClick={() => setOpen(open === "discard" ? null : "discard")}>
@@ -103,9 +118,8 @@ export function SaveBar() {
   );
 }
 
-function summary(changes: number, open: number): string {
-  const changed = changes === 0 ? "No changes." : `${changes} ${changes === 1 ? "change" : "changes"}.`;
-  return open === 0 ? changed : `${changed} ▲ ${open} to fix.`;
+function summary(changes: number): string {
+  return changes === 0 ? "No changes." : `${changes} ${changes === 1 ? "change" : "changes"}.`;
 }
 
 const CLOCK = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" });

@@ -7,6 +7,7 @@ import { termWords } from "../term-copy";
 import { useEditing } from "./editing";
 import { ItemButtons } from "./item-buttons";
 import type { ShownLength } from "./measurement-shown";
+import { TakenTwice } from "./taken-twice";
 import { FlatFields } from "./term-fields";
 import { SlantFields } from "./term-slant";
 import type { DraftTerm } from "./term-choices";
@@ -40,6 +41,7 @@ export function TermRow({ at, term, number, line, shown, onTerm, ...move }: Term
         </span>
       </div>
       <LineInNumbers line={line} shown={shown} />
+      <TakenTwice term={term} />
     </li>
   );
 }

@@ -5,7 +5,7 @@ import { canonicalJson } from "@/engine/pattern";
 import { measurementChoicesSchema, readMeasurementTable } from "@/engine/tables";
 import { viewerAction } from "@/server/action";
 import { idempotencyKey } from "@/server/idempotency-key";
-import { parseTableText } from "@/ui/parse-table-text";
+import { parseTableText } from "@/engine/tables";
 import { createPattern } from "../mutations";
 
 const pastedSchema = z.strictObject({

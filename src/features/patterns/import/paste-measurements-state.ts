@@ -7,18 +7,21 @@ import {
   guessHeaderRow,
   guessMeasurementChoices,
   layoutAt,
+  MAX_MEASUREMENT_ROWS,
   measurementChoicesSchema,
+  parseTableText,
   readMeasurementTable,
   rowChoiceSchema,
+  tooLarge,
   transpose,
   defaultTolerances,
+  withCells,
   type Cells,
   type Layout,
   type MeasurementChoices,
   type MeasurementTable,
   type RowChoice,
 } from "@/engine/tables";
-import { parseTableText, withCell } from "@/ui/parse-table-text";
 import { useStoredText } from "@/ui/use-stored-text";
 
 const LAYOUT = { turned: true, headerRow: true, letterColumn: true, labelColumn: true, sizeColumns: true } as const;
@@ -39,6 +42,10 @@ const NONE: Overrides = { fields: {}, layout: null, rows: {}, tableKey: "" };
 
 export interface PasteMeasurements {
   readonly text: string;
+  /** What is too much about the table, in a sentence; null where it can be read. */
+  readonly excess: string | null;
+  /** False where the table's unit was taken from its numbers and nobody has said it yet. */
+  readonly isUnitKnown: boolean;
   /** The table as shown: turned where its sizes run down. */
   readonly view: Cells;
   readonly choices: MeasurementChoices;
@@ -57,13 +64,15 @@ export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
   const [text, keepText] = useStoredText(`paste-measurements ${keptUnder}`);
   const [kept, keepOverrides] = useStoredText(`paste-measurements choices ${keptUnder}`);
   const overrides = useMemo(() => readOverrides(kept), [kept]);
-  const cells = useMemo(() => parseTableText(text), [text]);
-  const choices = useMemo(() => chosen(cells, overrides), [cells, overrides]);
+  const { cells, excess } = useMemo(() => cellsOf(text), [text]);
+  const { choices, isUnitKnown } = useMemo(() => chosen(cells, overrides), [cells, overrides]);
   const table = useMemo(() => readMeasurementTable(cells, choices), [cells, choices]);
   const keep = (next: Overrides) => keepOverrides(JSON.stringify(next));
   const { turned, headerRow, letterColumn, labelColumn, sizeColumns } = choices;
   return {
     text,
+    excess,
+    isUnitKnown,
     view: turned ? transpose(cells) : cells,
     choices,
     table,
@@ -80,7 +89,7 @@ export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
       keep({ ...overrides, layout: changedLayout(cells, now, change), rows: {} });
     },
     setCell: (row, column, value) =>
-      keepText(withCell(text, turned ? { row: column, column: row, value } : { row, column, value })),
+      keepText(withCells(text, [turned ? { row: column, column: row, value } : { row, column, value }])),
     clear: () => {
       keepText("");
       keepOverrides("");
@@ -94,14 +103,29 @@ function readOverrides(kept: string): Overrides {
   return parsed.success ? parsed.data : NONE;
 }
 
-function chosen(cells: Cells, { fields, layout, rows }: Overrides): MeasurementChoices {
-  const guessed = layout === null ? guessMeasurementChoices(cells) : choicesOfLayout(cells, layout);
-  return {
+/** Longer than the server takes. */
+const MAX_TEXT = 900_000;
+
+function cellsOf(text: string): { readonly cells: Cells; readonly excess: string | null } {
+  const cells = parseTableText(text);
+  const tooLong = `This table has ${text.length.toLocaleString("en")} characters; at most 900,000 can be read at once. Paste only the part with your numbers.`;
+  const excess = tooLarge(cells, MAX_MEASUREMENT_ROWS) ?? (text.length > MAX_TEXT ? tooLong : null);
+  return { cells: excess === null ? cells : [], excess };
+}
+
+function chosen(
+  cells: Cells,
+  { fields, layout, rows }: Overrides,
+): { readonly choices: MeasurementChoices; readonly isUnitKnown: boolean } {
+  const { isNamed, ...guessed } =
+    layout === null ? guessMeasurementChoices(cells, fields) : choicesOfLayout(cells, layout, fields);
+  const choices = {
     ...guessed,
     ...(fields.unit === undefined ? {} : defaultTolerances(fields.unit)),
     ...fields,
     rows: guessed.rows.map((row, index) => ({ ...row, ...rows[index] })),
   };
+  return { choices, isUnitKnown: isNamed || fields.unit !== undefined };
 }
 
 /** Another heading row or orientation moves everything else too. */

@@ -14,6 +14,7 @@ import { PasteMeasurementTable } from "./paste-measurement-table";
 import { usePasteMeasurements, type PasteMeasurements as State } from "./paste-measurements-state";
 import { PastePatternFields } from "./paste-pattern-fields";
 import { PastePatternPreview } from "./paste-pattern-preview";
+import { PasteUnitQuestion } from "./paste-unit-question";
 import { placed } from "./paste-cells";
 
 /** The first of two pasted tables: finished measurements by size become a pattern. */
@@ -32,7 +33,11 @@ export function PasteMeasurements({ keptUnder }: { readonly keptUnder: string })
         understood={view.length === 0 ? "" : `${view.length} rows and ${columnCount(view)} columns.`}
         onChange={state.paste}
       />
-      {view.length === 0 ? (
+      {state.excess !== null ? (
+        <Notice tone="problem" title="This table is too large">
+          {state.excess}
+        </Notice>
+      ) : view.length === 0 ? (
         <PasteExample />
       ) : (
         <Understood
@@ -85,6 +90,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
       <PastePatternFields choices={choices} faults={faults} tried={tried} onChange={state.setFields} />
       <section aria-labelledby="rows-title">
         <h2 id="rows-title">Your table</h2>
+        {state.isUnitKnown ? null : <PasteUnitQuestion state={state} />}
         <PasteLayoutChoices view={view} choices={choices} onLayout={state.setLayout} onFields={state.setFields} />
         {inTable.length === 0 ? null : (
           <MessageList
@@ -108,7 +114,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
           {failure}
         </Notice>
       )}
-      <PastePatternPreview table={table} name={choices.name} isSending={sending} onMake={make} />
+      <PastePatternPreview state={state} isSending={sending} onMake={make} />
     </>
   );
 }

@@ -19,6 +19,8 @@ import {
 interface NewReport {
   readonly tester: Tester;
   readonly name?: string;
+  /** The designer's, about them. */
+  readonly note?: string;
   /** What was typed, by path in the tester's document. */
   readonly typed: Readonly<Record<string, string>>;
   /** Made once by the sender; the same key again stores nothing. */
@@ -125,6 +127,7 @@ interface TesterRow {
   readonly code: string;
   readonly position: number;
   readonly size: string;
+  readonly note: string;
 }
 
 interface ReportRow {
@@ -158,7 +161,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
   const decidedAt = new Date();
   const codes = new Set(taken.map(({ code }) => code));
   let position = taken.reduce((most, { position }) => Math.max(most, position), -1);
-  return ({ tester, name, typed, idempotencyKey }) => {
+  return ({ tester, name, note = "", typed, idempotencyKey }) => {
     position += 1;
     const code = freeCode(tester.id, codes);
     codes.add(code);
@@ -166,7 +169,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
     const reportId = randomUUID();
     const { report, decisions } = takeApart(completeReport(tester, revision.document));
     return {
-      tester: { id: testerId, callId, code, position, size: tester.size },
+      tester: { id: testerId, callId, code, position, size: tester.size, note },
       ...(name === undefined ? {} : { contact: { testerId, name } }),
       ...(tester.body === undefined ? {} : { body: { testerId, measurements: tester.body } }),
       report: {
@@ -211,10 +214,10 @@ async function insert(transaction: Connection, rows: readonly ReportRows[]): Pro
 /** As one text: Prisma's `createMany` takes several times as long, and holds up whoever waits. */
 async function insertTesters(transaction: Connection, testers: readonly TesterRow[]): Promise<void> {
   await transaction.$executeRaw`
-    INSERT INTO tester (id, call_id, code, position, size)
-    SELECT id, "callId", code, position, size
+    INSERT INTO tester (id, call_id, code, position, size, note)
+    SELECT id, "callId", code, position, size, note
     FROM jsonb_to_recordset(${JSON.stringify(testers)}::jsonb) AS tester (
-      id uuid, "callId" uuid, code text, position int, size text)`;
+      id uuid, "callId" uuid, code text, position int, size text, note text)`;
 }
 
 /** As `insertTesters` does. */

@@ -21,10 +21,12 @@ describe("the drawing to print", () => {
     const small = sheet(onePiece(), "small");
     expect(small).toContain("Scale 1:5. The bar shows 20 cm of the garment; printed at full size it is 40 mm long.");
     expect(small).toContain('width="210mm" height="297mm" viewBox="0 0 210 297"');
-    const [left, bottom, top] = /d="M([\d.]+) ([\d.]+)L\1 ([\d.]+)/.exec(small)?.slice(1).map(Number) ?? [];
-    const right = Math.max(...Array.from(small.matchAll(/L([\d.]+) /g), ([, x]) => Number(x)));
-    expect((bottom ?? 0) - (top ?? 0)).toBeCloseTo(80, 1);
-    expect(right - (left ?? 0)).toBeCloseTo(98, 1);
+    const edge = / d="(M[^"]*Z)"/.exec(small)?.[1] ?? "";
+    const ends = Array.from(edge.matchAll(/(-?[\d.]+),(-?[\d.]+)/g), ([, x, y]) => [Number(x), Number(y)] as const);
+    const across = (axis: 0 | 1) =>
+      Math.max(...ends.map((end) => end[axis])) - Math.min(...ends.map((end) => end[axis]));
+    expect(across(0)).toBeCloseTo(98, 1);
+    expect(across(1)).toBeCloseTo(80, 1);
   });
 
   it("names every size where all are asked for", () => {

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { pieceOfPlace, type PatternDocument } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
-import { drawnIn, shapesInSize, viewsInSize } from "@/features/patterns/computed";
-import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
+import { drawnIn, viewsInSize } from "@/features/patterns/computed";
+import { fullWidthCm } from "@/features/patterns/drawing/line-path";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
@@ -11,7 +11,7 @@ import { measurementToTake } from "@/features/testing/report/steps/measured";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 import { nextPage } from "@/features/testing/home/tester-steps";
-import { TapeOnShape, TapeOnView } from "./tape-drawing";
+import { TapeDrawing } from "./tape-drawing";
 
 export const metadata: Metadata = { title: "Measurements" };
 
@@ -53,29 +53,17 @@ interface TapePositionProps {
 }
 
 /** The garment, or the piece, with this measurement alone on it, if the pattern says where it is taken. */
-function TapePosition({ context: { pattern, size, unit }, measurement: { id, on } }: TapePositionProps) {
+function TapePosition({ context: { pattern, size }, measurement: { id } }: TapePositionProps) {
   const view = drawnIn(viewsInSize(pattern, size)).find(({ tapes }) =>
     tapes.some(({ measurement }) => measurement === id),
   );
-  const piece = pattern.garment.pieces.find((each) => each.id === pieceOfPlace(pattern.garment, on));
+  if (view === undefined) return null;
   const inSize = `in ${pattern.sizes.find((each) => each.id === size)?.label ?? size}`;
-  if (view !== undefined)
-    return (
-      <TapeOnView
-        view={view}
-        title={`${view.piece === null ? "The garment" : view.label} ${inSize}`}
-        litMeasurement={id}
-      />
-    );
-  const shape = shapesInSize(pattern, size).find((each) => each.piece === piece?.id);
-  if (piece === undefined || shape === undefined) return null;
-  const lines = shape.lines.filter(({ measurement }) => measurement === id);
   return (
-    <TapeOnShape
-      shape={{ ...shape, lines }}
-      title={`${piece.label} ${inSize}`}
-      unit={unit}
-      fullWidthCm={fullWidthCm([shape])}
+    <TapeDrawing
+      view={view}
+      title={`${view.piece === null ? "The garment" : view.label} ${inSize}`}
+      fullWidthCm={fullWidthCm([view.box])}
       litMeasurement={id}
     />
   );

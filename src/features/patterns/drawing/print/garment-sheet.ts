@@ -4,7 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { escapeXml } from "@/server/escape-xml";
 import { formatLength } from "@/ui/format-length";
 import { drawnIn, viewsInSize } from "../../computed";
-import { shortLetter } from "../shape-copy";
+import { shortLetter } from "../drawing-copy";
 import { viewWords } from "../view-copy";
 import { element } from "./svg-element";
 import { shelved, stacked, textBlock, type Block } from "./text-block";

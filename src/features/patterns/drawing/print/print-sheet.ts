@@ -1,15 +1,18 @@
+import type { DrawingView } from "@/engine/garment-view";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import { toCm, type LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLength } from "@/ui/format-length";
-import { isPlanned, pieceBoards, type PieceBoard } from "../piece-board";
-import { partWords, pieceWords } from "../piece-copy";
-import { markSign } from "../shape-copy";
-import { stepFaults, stepSentence } from "../step-list";
-import { nestedBlock, shapeBlock } from "./shape-block";
+import { middleSize } from "../../computed";
+import { FAULT_SIGN } from "../drawing-copy";
+import { heightCm, widthCm } from "../line-path";
+import { pieceBoards, viewsOf, type PieceBoard } from "../piece-board";
+import { pieceWords } from "../piece-copy";
+import { sectionWords, stepFaults, stepSentence } from "../step-list";
 import { element } from "./svg-element";
 import { escapeXml } from "@/server/escape-xml";
 import { shelved, stacked, textBlock, type Block } from "./text-block";
+import { viewBlock } from "./view-block";
 
 /** ISO 216 A4; a sheet with more on it is longer. */
 const PAGE_WIDTH_MM = 210;
@@ -65,9 +68,9 @@ export function printSheet(props: PrintSheetProps): string {
 
 /** The largest usual scale at which the widest piece of any size fits on the sheet: one for all sizes of a pattern. */
 function scaleFor(boards: readonly PieceBoard[]): number {
-  const widestCm = Math.max(0, ...boards.flatMap(({ shapes }) => shapes.map(({ shape }) => shape.widthCm)));
-  const room = INNER_WIDTH_MM - 4;
-  return SCALES.find((scale) => (widestCm * 10) / scale <= room) ?? (widestCm * 10) / room;
+  const drawn = boards.flatMap(({ views }) => views.flatMap(({ view }) => (view === null ? [] : [widthCm(view.box)])));
+  const widestCm = Math.max(0, ...drawn);
+  return SCALES.find((scale) => (widestCm * 10) / scale <= INNER_WIDTH_MM) ?? (widestCm * 10) / INNER_WIDTH_MM;
 }
 
 function scaleBlock(scale: number, unit: LengthUnit): Block {
@@ -80,56 +83,46 @@ function scaleBlock(scale: number, unit: LengthUnit): Block {
 }
 
 function pieceBlock(board: PieceBoard, scale: number, { pattern, sizes, isAllSizes, unit }: PrintSheetProps): Block {
-  const shown = board.shapes.filter(({ size }) => sizes.includes(size));
-  const shapes = shown.map(({ size, shape }) => ({ label: size.label, shape }));
-  const [only] = shown;
-  if (only === undefined) return stacked([], 0);
-  const drawing = isAllSizes ? nestedBlock(shapes, { scale }) : shapeBlock(only.shape, { scale, unit });
+  const views = viewsOf(board, sizes);
+  const middle = middleSize(pattern);
+  const view = views.find(({ size }) => size === middle?.id) ?? views[0];
+  const shown = isAllSizes && view !== undefined ? { ...view, tapes: [] } : view;
+  const others = views.filter((other) => other !== view);
+  const drawing = shown === undefined ? stacked([], 0) : viewBlock(shown, { others, scale });
   const widthMm = Math.min(INNER_WIDTH_MM, Math.max(LEAST_BLOCK_MM, drawing.widthMm));
   const text = (words: string) => textBlock(words, widthMm, TEXT);
-  const says = isAllSizes
-    ? sizeLines(shapes, unit)
-    : [...partLines(board, only, unit), ...stepLines(pattern, board, only.size)];
+  const says = isAllSizes ? sizeLines(board, sizes, unit) : tapeLines(views, unit);
   return stacked(
-    [textBlock(board.piece.label, widthMm, HEADING), text(pieceWords(pattern, board)), drawing, ...says.map(text)],
+    [
+      textBlock(board.piece.label, widthMm, HEADING),
+      text(pieceWords(pattern, board)),
+      drawing,
+      ...[...says, ...stepLines(pattern, board, sizes)].map(text),
+    ],
     1.5,
   );
 }
 
-type Shown = PieceBoard["shapes"][number];
-
-function sizeLines(shapes: readonly { readonly label: string; readonly shape: Shown["shape"] }[], unit: LengthUnit) {
-  return shapes.map(({ label, shape: { isToScale, widthCm, heightCm } }) =>
-    isToScale
-      ? `${label}: ${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`
-      : `${label}: its shape is unknown.`,
-  );
-}
-
-function stepLines(pattern: PatternDocument, { steps }: PieceBoard, size: Size): string[] {
-  return steps.map((worked, index) => {
-    const faults = stepFaults(worked, [size]).map((says) => `${markSign("fault")} ${says}`);
-    return [`${index + 1}. ${stepSentence(pattern, worked, [size])}.`, ...faults].join(" ");
+function sizeLines(board: PieceBoard, sizes: readonly Size[], unit: LengthUnit): string[] {
+  return sizes.map((size) => {
+    const box = viewsOf(board, [size])[0]?.shows[0]?.box;
+    return box === undefined
+      ? `${size.label}: nothing of it can be worked yet.`
+      : `${size.label}: ${formatLength(widthCm(box), unit)} wide, ${formatLength(heightCm(box), unit)} high.`;
   });
 }
 
-/** The text below a schematic: its letters, its parts, and where it is only a sketch. */
-function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: LengthUnit): string[] {
-  const letters = shape.lines.map(
-    ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}`,
+function tapeLines(views: readonly DrawingView[], unit: LengthUnit): string[] {
+  return views.flatMap(({ tapes }) =>
+    tapes.map(({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}`),
   );
-  const worked = parts.flatMap((part, index) =>
-    part
-      .filter((inSize) => inSize.size === size)
-      .map((inSize) => {
-        const { sized, shape: drawn } = inSize;
-        const sign = isPlanned(inSize) ? "" : `${markSign("fault")} `;
-        const numbers = sized.counts === null ? "" : `${partWords(sized.counts, { lengths: drawn, noun, unit })}. `;
-        return `${sign}${parts.length > 1 ? `Part ${index + 1}: ` : ""}${numbers}${sized.message}`;
-      }),
-  );
-  const rough = shape.isToScale
-    ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, message }) => `${markSign(kind)} ${message}`)
-    : [`Sketch, not to scale. ${shape.sketchReasons.join(" ")}`];
-  return [...letters, ...worked, ...rough];
+}
+
+function stepLines(pattern: PatternDocument, { steps }: PieceBoard, sizes: readonly Size[]): string[] {
+  return steps.map((worked, index) => {
+    const said = sectionWords(pattern, worked, sizes);
+    const shaping = said.map(({ text, labels }) => (said.length > 1 ? `${labels.join(", ")}: ${text}` : text));
+    const faults = stepFaults(worked, sizes).map((says) => `${FAULT_SIGN} ${says}`);
+    return [`${index + 1}. ${stepSentence(pattern, worked, sizes)}.`, ...shaping, ...faults].join(" ");
+  });
 }

@@ -18,6 +18,6 @@ export function element(
 }
 
 /** A number with at most two decimals. */
-export function hundredths(value: number): string {
+function hundredths(value: number): string {
   return String(Math.round(value * 100) / 100 || 0);
 }

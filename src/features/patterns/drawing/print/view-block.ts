@@ -1,7 +1,7 @@
 import type { DrawingView, Line, Place } from "@/engine/garment-view";
 import { escapeXml } from "@/server/escape-xml";
 import { heightCm, linePath, widthCm } from "../line-path";
-import { shortLetter } from "../shape-copy";
+import { shortLetter } from "../drawing-copy";
 import { element } from "./svg-element";
 import type { Block } from "./text-block";
 

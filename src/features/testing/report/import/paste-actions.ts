@@ -12,7 +12,7 @@ import { viewerAction } from "@/server/action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { parseTableText } from "@/ui/parse-table-text";
+import { parseTableText } from "@/engine/tables";
 import { addReports } from "../mutations";
 
 const pastedSchema = z.strictObject({
@@ -82,6 +82,10 @@ async function newCall(transaction: Connection, { viewer, access, pattern, teste
   return await proveCall(transaction, { viewer, callId, least: "editor" });
 }
 
-function reportOf({ tester, name, typed }: ReadTester) {
-  return { tester, typed, ...(name === null ? {} : { name }) };
+/** A note of the designer's has room for this many characters; the rest of a longer comment stays in their table. */
+const MAX_COMMENT = 2_000;
+
+function reportOf({ tester, name, comment, typed }: ReadTester) {
+  const note = comment.length > MAX_COMMENT ? `${comment.slice(0, MAX_COMMENT - 1)}…` : comment;
+  return { tester, typed, note, ...(name === null ? {} : { name }) };
 }

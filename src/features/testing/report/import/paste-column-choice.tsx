@@ -38,12 +38,51 @@ export function PasteColumnChoice({ heading, choice, fault, groups, pattern, onC
           </optgroup>
         ))}
       </select>
+      {choice.kind === "yarn" ? (
+        <select
+          aria-label={`Unit of “${heading}”`}
+          className={SMALL}
+          value={choice.amountIn}
+          onChange={({ currentTarget }) => onChange({ ...choice, amountIn: amountOf(currentTarget.value) })}
+        >
+          {Object.entries(AMOUNTS).map(([unit, label]) => (
+            <option key={unit} value={unit}>
+              {label}
+            </option>
+          ))}
+        </select>
+      ) : null}
+      {choice.kind === "fit" ? (
+        <select
+          aria-label={`Scale of “${heading}”`}
+          className={SMALL}
+          value={String(choice.isOneToFive)}
+          onChange={({ currentTarget }) => onChange({ ...choice, isOneToFive: currentTarget.value === "true" })}
+        >
+          <option value="true">words, or 1 tight to 5 loose</option>
+          <option value="false">words, or −2 tight to 2 loose</option>
+        </select>
+      ) : null}
       {"unit" in choice ? <UnitChoice heading={heading} choice={choice} pattern={pattern} onChange={onChange} /> : null}
       <span className={`line-clamp-3 font-normal leading-snug ${isOut ? "text-soft" : "text-ink"}`} title={heading}>
         {heading}
       </span>
     </div>
   );
+}
+
+type YarnUnit = Extract<ColumnChoice, { kind: "yarn" }>["amountIn"];
+
+const AMOUNTS: Readonly<Record<YarnUnit, string>> = {
+  g: "grams",
+  oz: "ounces",
+  m: "metres",
+  yd: "yards",
+  balls: "balls or skeins",
+};
+
+function amountOf(value: string): YarnUnit {
+  return value === "oz" || value === "m" || value === "yd" || value === "balls" ? value : "g";
 }
 
 /** The option with that value, keeping the column's unit. */

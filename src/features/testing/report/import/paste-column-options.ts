@@ -27,7 +27,19 @@ export function columnOptions(pattern: PatternDocument): OptionGroup[] {
       label: "Counts as worked",
       options: pattern.counts.map(({ id, label }) => option(label, { kind: "count", id })),
     },
-    { label: "Yarn used, in g", options: pattern.yarns.map(({ id, label }) => option(label, { kind: "yarn", id })) },
+    {
+      label: "Yarn",
+      options: pattern.yarns.flatMap(({ id, label }) => [
+        option(`${label}: how much was used`, { kind: "yarn", id, amountIn: "g" }),
+        option(`${label}: its name`, { kind: "yarn name", id }),
+      ]),
+    },
+    {
+      label: "Fit",
+      options: (pattern.bodyMeasurements ?? []).map(({ id, label }) =>
+        option(`Fit: ${label}`, { kind: "fit", id, isOneToFive: true }),
+      ),
+    },
   ];
   return groups.filter(({ options }) => options.length > 0);
 }
@@ -48,6 +60,8 @@ function testerOptions(): ColumnOption[] {
     option("Size", { kind: "size" }),
     option("Swatch washed, yes or no", { kind: "washed" }),
     option("Hours", { kind: "hours" }),
+    option("Unit: cm or inches", { kind: "unit" }),
+    option("Comment", { kind: "comment" }),
   ];
 }
 
@@ -60,6 +74,8 @@ function swatchGroup(
     options: [
       option("Stitches in the swatch", { kind: "swatch stitches", fabric }),
       option("Rows in the swatch", { kind: "swatch rows", fabric }),
+      option("Stitches and rows in one cell", { kind: "swatch", fabric }),
+      option("Width and height of the swatch", { kind: "swatch over", fabric, unit: "cm" }),
       option("Width of the swatch", { kind: "swatch across", fabric, unit: "cm" }),
       option("Height of the swatch", { kind: "swatch along", fabric, unit: "cm" }),
       option(craft === "crochet" ? "Hook size" : "Needle size", { kind: "tool", fabric }),

@@ -22,7 +22,7 @@ interface PasteReportTableProps {
 
 /** The pasted reports, with what each column holds, and faults at their cells. Long tables show their first rows and those with messages. */
 export function PasteReportTable({ state, pattern, faults, questions }: PasteReportTableProps) {
-  const { cells, choices, setColumn } = state;
+  const { view: cells, choices, setColumn } = state;
   const [showsAll, setShowsAll] = useState(false);
   const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
   const groups = useMemo(() => columnOptions(pattern), [pattern]);
@@ -94,7 +94,7 @@ interface ReportRowProps {
 }
 
 function ReportRow({ state, row, columns, messages, opened, onOpen }: ReportRowProps) {
-  const { cells, choices, setCell } = state;
+  const { view: cells, choices, setCells } = state;
   const name = nameOfTester(cells, choices, row);
   return (
     <tr className={TABLE_ROW}>
@@ -109,7 +109,7 @@ function ReportRow({ state, row, columns, messages, opened, onOpen }: ReportRowP
         const isOut = (choices.columns[column]?.kind ?? "leave out") === "leave out";
         const edit = (text: string) => {
           onOpen(key);
-          setCell(row, column, text);
+          setCells([{ row, column, value: text }]);
         };
         return (
           <td key={column} className={isOut ? "max-w-64 truncate" : "whitespace-nowrap"}>

@@ -5,14 +5,19 @@ import { z } from "zod";
 import type { PatternDocument } from "@/engine/pattern";
 import {
   guessReportChoices,
+  MAX_ROWS,
+  parseTableText,
   readReportTable,
   reportChoicesSchema,
+  tooLarge,
+  transpose,
+  withCells,
   type Cells,
+  type ChangedCell,
   type ColumnChoice,
   type ReportChoices,
   type ReportTable,
 } from "@/engine/tables";
-import { parseTableText, withCell } from "@/ui/parse-table-text";
 import { useStoredText } from "@/ui/use-stored-text";
 
 /** Choices that differ from the guessed ones, and the key of this table. */
@@ -23,14 +28,18 @@ const overridesSchema = z.object({
 
 export interface PasteReports {
   readonly text: string;
-  readonly cells: Cells;
+  /** What is too much about the table, in a sentence; null where it can be read. */
+  readonly excess: string | null;
+  /** The table as shown: turned where its testers run across. */
+  readonly view: Cells;
   readonly choices: ReportChoices;
   readonly table: ReportTable;
   readonly tableKey: string;
   readonly paste: (text: string) => void;
   readonly setColumn: (column: number, choice: ColumnChoice) => void;
-  readonly setChoices: (choices: Partial<Pick<ReportChoices, "swatchOver" | "washed" | "headerRow">>) => void;
-  readonly setCell: (row: number, column: number, value: string) => void;
+  readonly setChoices: (choices: Partial<Pick<ReportChoices, "swatchOver" | "washed" | "leaveUnread">>) => void;
+  /** Rows and columns of the shown table. */
+  readonly setCells: (cells: readonly ChangedCell[]) => void;
   readonly clear: () => void;
 }
 
@@ -39,14 +48,15 @@ export function usePasteReports(pattern: PatternDocument, keptUnder: string): Pa
   const [text, storeText] = useStoredText(`paste-reports ${keptUnder}`);
   const [stored, storeOverrides] = useStoredText(`paste-reports choices ${keptUnder}`);
   const overrides = useMemo(() => readOverrides(stored), [stored]);
-  const cells = useMemo(() => parseTableText(text), [text]);
+  const { cells, excess } = useMemo(() => cellsOf(text), [text]);
   const choices = useMemo(() => overrides?.choices ?? guessReportChoices(cells, pattern), [overrides, cells, pattern]);
   const table = useMemo(() => readReportTable(cells, choices, { pattern }), [cells, choices, pattern]);
   const tableKey = overrides?.tableKey ?? "";
   const storeChoices = (changed: ReportChoices) => storeOverrides(JSON.stringify({ choices: changed, tableKey }));
   return {
     text,
-    cells,
+    excess,
+    view: choices.turned ? transpose(cells) : cells,
     choices,
     table,
     tableKey,
@@ -56,15 +66,28 @@ export function usePasteReports(pattern: PatternDocument, keptUnder: string): Pa
     },
     setColumn: (column, choice) => storeChoices({ ...choices, columns: choices.columns.with(column, choice) }),
     setChoices: (change) => storeChoices({ ...choices, ...change }),
-    setCell: (row, column, value) => {
+    setCells: (changed) => {
       storeChoices(choices);
-      storeText(withCell(text, { row, column, value }));
+      const own = changed.map(({ row, column, value }) =>
+        choices.turned ? { row: column, column: row, value } : { row, column, value },
+      );
+      storeText(withCells(text, own));
     },
     clear: () => {
       storeText("");
       storeOverrides("");
     },
   };
+}
+
+/** Longer than the server takes. */
+const MAX_TEXT = 900_000;
+
+function cellsOf(text: string): { readonly cells: Cells; readonly excess: string | null } {
+  const cells = parseTableText(text);
+  const tooLong = `This table has ${text.length.toLocaleString("en")} characters; at most 900,000 can be read at once. Paste only the columns that are needed.`;
+  const excess = tooLarge(cells, MAX_ROWS) ?? (text.length > MAX_TEXT ? tooLong : null);
+  return { cells: excess === null ? cells : [], excess };
 }
 
 function readOverrides(stored: string): z.infer<typeof overridesSchema> | null {

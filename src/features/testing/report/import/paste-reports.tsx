@@ -8,8 +8,9 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { AskedBack } from "@/ui/asked-back";
 import { Notice } from "@/ui/notice";
 import { PasteField } from "@/ui/paste-field";
-import { MessageList } from "@/ui/message-list";
 import { addPastedReports } from "./paste-actions";
+import { PasteInchesQuestion } from "./paste-inches-question";
+import { PasteUnread } from "./paste-unread";
 import { PasteReportFields, type OpenCall } from "./paste-report-fields";
 import { placedInReports } from "./placed-in-reports";
 import { PasteReportTable } from "./paste-report-table";
@@ -26,7 +27,7 @@ interface PasteReportsProps {
 /** The second of two pasted tables: the testers' reports, one tester per row. */
 export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteReportsProps) {
   const state = usePasteReports(pattern, keptUnder);
-  const { text, cells } = state;
+  const { text, view: cells } = state;
   return (
     <div className="space-y-10">
       <PasteField
@@ -37,10 +38,15 @@ export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteRepo
         understood={cells.length === 0 ? "" : `${cells.length} rows and ${columnCount(cells)} columns.`}
         onChange={state.paste}
       />
-      {cells.length === 0 ? (
+      {state.excess !== null ? (
+        <Notice tone="problem" title="This table is too large">
+          {state.excess}
+        </Notice>
+      ) : cells.length === 0 ? (
         <p className="max-w-2xl text-soft">
           Only the size is required. Name, swatch, hook or needle size, finished measurements in centimetres or inches,
-          and the stitches and rows worked may be missing. Names stay with you and are never part of a file you export.
+          yarn, fit, comments, and the stitches and rows worked may be missing. Names and comments stay with you and are
+          never part of a file you export.
         </p>
       ) : (
         <Understood state={state} patternId={patternId} pattern={pattern} calls={calls} />
@@ -56,7 +62,7 @@ function Understood({
   pattern,
   calls,
 }: Omit<PasteReportsProps, "keptUnder"> & { readonly state: State }) {
-  const { cells, choices, table } = state;
+  const { view: cells, choices, table } = state;
   const [callId, setCallId] = useState(calls[0]?.callId ?? null);
   const [tried, setTried] = useState(false);
   const [confirmed, setConfirmed] = useState(false);
@@ -87,14 +93,8 @@ function Understood({
           onCall={setCallId}
           onChange={state.setChoices}
         />
-        {inTable.length === 0 ? null : (
-          <MessageList
-            id="report-faults"
-            tone="problem"
-            title={inTable.length === 1 ? "1 problem to fix" : `${inTable.length} problems to fix`}
-            items={inTable.map((fault) => placedInReports(cells, choices, fault))}
-          />
-        )}
+        <PasteUnread state={state} faults={inTable} />
+        <PasteInchesQuestion state={state} questions={questions} />
         <PasteReportTable state={state} pattern={pattern} faults={inTable} questions={questions} />
       </section>
       <AskedBack
@@ -109,7 +109,7 @@ function Understood({
           {failure}
         </Notice>
       )}
-      <PasteReportsPreview table={table} pattern={pattern} isSending={sending} onSend={press} />
+      <PasteReportsPreview state={state} pattern={pattern} isSending={sending} onSend={press} />
     </>
   );
 }
