@@ -108,6 +108,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1, reason: "Why" }] }),
     answers: EDITS,
   },
+  "patterns/new/template-actions.ts newFromTemplate": {
+    sends: () => ({ form: refusedPattern() }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
   "patterns/new/new-pattern-actions.ts newPattern": {
     sends: () => ({ form: refusedPattern() }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),

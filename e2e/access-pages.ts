@@ -98,6 +98,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ patternId }) => `/patterns/${patternId}/reports/paste`,
     answers: { visitor: "/sign-in", "another designer": "nothing", viewer: "nothing", editor: "shown", owner: "shown" },
   },
+  "/patterns/new/template": {
+    path: () => "/patterns/new/template",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
   "/patterns/new/paste": {
     path: () => "/patterns/new/paste",
     answers: signedIn<PageAnswer>("/sign-in", "shown"),

@@ -57,6 +57,7 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/patterns/new/blank",
     "/patterns/new/document",
     "/patterns/new/paste",
+    "/patterns/new/template",
     `${pattern}`,
     `${pattern}/measurements/upper-arm?size=size-2x`,
     `${pattern}/pieces`,

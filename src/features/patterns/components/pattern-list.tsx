@@ -12,6 +12,9 @@ export function NewPatternLinks() {
   return (
     <>
       <ButtonLink href="/patterns/new/blank">New pattern</ButtonLink>
+      <ButtonLink href="/patterns/new/template" look="plain">
+        From a template
+      </ButtonLink>
       <ButtonLink href="/patterns/new/paste" look="plain">
         Import from a spreadsheet
       </ButtonLink>
@@ -26,8 +29,9 @@ export function NoPatterns() {
   return (
     <EmptyState title="No patterns yet" actions={<NewPatternLinks />}>
       <p>
-        Create one from its sizes and a fabric. If you have graded it already, import the finished measurements from
-        your spreadsheet, then your testers’ reports. You can also import a file exported from Sizewright.
+        Begin with a garment template and have it graded, or create one from its sizes and a fabric. If you have graded
+        it already, import the finished measurements from your spreadsheet, then your testers’ reports. You can also
+        import a file exported from Sizewright.
       </p>
     </EmptyState>
   );

@@ -46,7 +46,11 @@ function fieldOf(path: string): string {
 
 type Sizes = { readonly ok: true; readonly taken: TableSizes } | { readonly ok: false; readonly faults: Faults };
 
-function sizesOf({ sizesFrom, tables, own }: NewPatternFields, unit: LengthUnit): Sizes {
+/** The sizes that a form has chosen or typed. */
+export function sizesOf(
+  { sizesFrom, tables, own }: Pick<NewPatternFields, "sizesFrom" | "tables" | "own">,
+  unit: LengthUnit,
+): Sizes {
   const table = BODY_TABLES.find(({ id }) => id === sizesFrom);
   if (table !== undefined) return tableSizes(table, tables?.[table.id]);
   const list = readSizeList(own.sizes ?? "", unit);

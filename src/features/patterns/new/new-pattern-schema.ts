@@ -10,14 +10,14 @@ const LONGEST_NAME = 200;
 const LONGEST_LIST = 10_000;
 const LARGEST = 1_000;
 
-const nameOf = (missing: string) =>
+export const nameOf = (missing: string) =>
   z
     .string({ error: missing })
     .trim()
     .min(1, { error: missing })
     .max(LONGEST_NAME, { error: `Keep it under ${LONGEST_NAME} characters.` });
 
-function numberOf(missing: string) {
+export function numberOf(missing: string) {
   return z.string({ error: missing }).transform((typed, context) => {
     const read = parseNumber(typed.replace(/\s*mm\.?$/i, ""));
     if (read.ok && read.value > 0 && read.value <= LARGEST) return read.value;
@@ -27,7 +27,7 @@ function numberOf(missing: string) {
 }
 
 /** A width without a unit is in centimetres, whatever the person's own unit: so gauges are written. */
-const overSchema = z
+export const overSchema = z
   .string({ error: "Enter the width of the gauge, such as 10 cm or 4 in." })
   .transform((typed, context) => {
     const read = parseLength(typed, "cm");
@@ -43,9 +43,9 @@ const tableSchema = z.object({
   measurements: z.array(z.string()).optional(),
 });
 
-const tablesSchema = z.object(Object.fromEntries(BODY_TABLES.map(({ id }) => [id, tableSchema.optional()])));
+export const tablesSchema = z.object(Object.fromEntries(BODY_TABLES.map(({ id }) => [id, tableSchema.optional()])));
 
-const ownSchema = z.object({
+export const ownSchema = z.object({
   body: z.string().max(LONGEST_NAME).optional(),
   sizes: z.string().max(LONGEST_LIST, { error: "This is too long for a list of sizes." }).optional(),
 });
@@ -53,7 +53,7 @@ const ownSchema = z.object({
 const choosesOwnSchema = z.object({ sizesFrom: z.literal(OWN_SIZES), own: ownSchema });
 
 /** Errors in the designer's own sizes, if chosen. The unit of a number does not matter for that. */
-function faultsOfOwn(form: unknown): { readonly body?: string; readonly sizes?: string } {
+export function faultsOfOwn(form: unknown): { readonly body?: string; readonly sizes?: string } {
   const chosen = choosesOwnSchema.safeParse(form);
   if (!chosen.success) return {};
   const { body = "", sizes = "" } = chosen.data.own;
@@ -65,9 +65,9 @@ function faultsOfOwn(form: unknown): { readonly body?: string; readonly sizes?: 
 }
 
 /** Reports all errors at once: a refinement checks its own fields, whatever else is wrong. */
-const always = () => true;
+export const always = () => true;
 
-const CHOOSE_SIZES = "Choose where the sizes come from.";
+export const CHOOSE_SIZES = "Choose where the sizes come from.";
 
 /** A new pattern as in its form: the typed sizes are read later, in the person's unit. */
 export const newPatternSchema = z

@@ -19,6 +19,13 @@ export default async function BeginPatternPage() {
       title="New pattern"
       intro="Start with a name, the sizes and one fabric. Stitch counts, pieces and measurements come next."
     >
+      <p className="mb-6">
+        Or{" "}
+        <Link className="text-link" href="/patterns/new/template">
+          begin with a garment template
+        </Link>{" "}
+        and have it graded at once.
+      </p>
       <NewPatternForm formKey={randomUUID()} unit={unit} />
     </Page>
   );
