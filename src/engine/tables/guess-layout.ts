@@ -1,5 +1,4 @@
 import { cellAt, columnCount, isSummary, transpose, type Cells } from "./cells";
-import { unitNamed } from "./label-text";
 import { looksNumeric } from "./read-cell";
 import { isSizeName } from "./size-names";
 

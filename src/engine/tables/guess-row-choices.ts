@@ -104,6 +104,11 @@ function isHeading(view: Cells, row: number, label: string): boolean {
   return text !== "" && !NOTE.test(text) && text.split(/\s+/).length <= MAX_HEADING_WORDS;
 }
 
+const WITH_UNIT = /\d\s*(?:cm|mm|in|inch|inches|["”″])/i;
+const WITH_PART = /\d[.,]\d|[½¼¾⅛⅜⅝⅞⅓⅔/]/;
+/** In a row that says it is counted, so many cells with a half are typing errors, and are told as such. */
+const MAX_ERROR_SHARE = 1 / 3;
+
 /** Stitches are never guessed for a length: numbers with halves or a unit are lengths, whatever the words. */
 function kindOfRow(
   label: string,
@@ -122,9 +127,9 @@ function kindOfRow(
   if (NEITHER.test(label)) return "leave out";
   const counted = numeric.find((text) => /\d\s*(?:sts?|stitches|rows|rnds|rounds)\.?$/i.test(text));
   if (counted !== undefined) return /st/i.test(counted.replace(/[\d\s]/g, "")) ? "stitches" : "rows";
-  const isLength =
-    unitNamed(heading) !== null ||
-    numeric.some((text) => /\d\s*(?:cm|mm|in|inch|inches|["”″])/i.test(text) || /\d[.,]\d|[½¼¾⅛⅜⅝⅞⅓⅔/]/.test(text));
+  const lengths = numeric.filter((text) => WITH_UNIT.test(text) || WITH_PART.test(text)).length;
+  const mostErrors = COUNTED.test(label) ? numeric.length * MAX_ERROR_SHARE : 0;
+  const isLength = unitNamed(heading) !== null || lengths > mostErrors;
   const kind = hasToFit && ACTUAL.test(label) ? "measurement" : kindOfLabel(label, under);
   if (kind !== "stitches" && kind !== "rows") return kind;
   if (isLength) return under === "body" ? "body" : "measurement";

@@ -23,7 +23,7 @@ const PAGE = readFileSync("docs/documents.md", "utf8");
 
 /** Examples by the word behind ```json, as text. */
 const EXAMPLES: ReadonlyMap<string, string> = new Map(
-  [...PAGE.matchAll(/^```json (\w+)\n(.*?)^```$/gms)].map(([, name = "", text = ""]) => [name, text]),
+  [...PAGE.matchAll(/^```json ([\w-]+)\n(.*?)^```$/gms)].map(([, name = "", text = ""]) => [name, text]),
 );
 
 /** The example, with the documents above it in the place of their words. */
