@@ -8,3 +8,5 @@ export { stepsInSizes, type StepInSize, type PieceSteps, type SeamFault, type St
 export { workedGarment, type WorkedGarment, type WorkedPiece } from "./worked-pieces";
 export type { OutlinePoint } from "./trace-outline";
 export type { GarmentFault } from "./garment-work";
+export { workRules, type WorkRule } from "./work-rules";
+export { workFaults } from "./work-faults";

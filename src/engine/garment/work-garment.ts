@@ -8,13 +8,11 @@ import { GarmentWork } from "./garment-work";
 import { joinStep } from "./join-step";
 import type { LivePart } from "./live-part";
 import { markStep, unmarkStep } from "./mark-step";
+import { SEAM_WITHIN } from "./seam-within";
 import { sectionStep } from "./section-step";
 import { shortRowsStep } from "./short-rows-step";
 import { startStep } from "./start-step";
 import { workStep } from "./work-step";
-
-/** Seams may differ by so much of the longer edge where nothing is said: it is eased in unseen (common practice, no source). */
-const SEAM_WITHIN = 0.02;
 
 /**
  * Works a garment in one size, row by row, as its steps say.

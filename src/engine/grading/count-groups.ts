@@ -1,3 +1,4 @@
+import type { WorkRule } from "../garment";
 import type { Measurement, PatternDocument } from "../pattern";
 
 /** Counts that share a tie or a target, with the measurements that are solved for. */
@@ -13,11 +14,12 @@ export function solvedCounts({ terms, target }: Measurement): string[] {
 }
 
 /**
- * Groups of counts that can be solved independently: no tie and no target connects two of them.
+ * Groups of counts that can be solved independently: no tie, no target and none of the given rules connects two of them.
  *
+ * @param joining rules of the garment whose counts are to be solved together.
  * @see docs/method.md#grading.
  */
-export function countGroups(pattern: PatternDocument): CountGroup[] {
+export function countGroups(pattern: PatternDocument, joining: readonly WorkRule[] = []): CountGroup[] {
   const groupOf = new Map(pattern.counts.map(({ id }) => [id, id]));
   const rootOf = (id: string): string => {
     const above = groupOf.get(id) ?? id;
@@ -28,6 +30,7 @@ export function countGroups(pattern: PatternDocument): CountGroup[] {
   };
   for (const { count, equals } of pattern.ties) join([count, ...equals.map((part) => part.count)]);
   for (const measurement of pattern.measurements) join(solvedCounts(measurement));
+  for (const { numbers } of joining) join(numbers.map(({ count }) => count));
   const roots = [...new Set(pattern.counts.map(({ id }) => rootOf(id)))];
   return roots.map((root) => ({
     counts: pattern.counts.map(({ id }) => id).filter((id) => rootOf(id) === root),

@@ -47,7 +47,7 @@ export function frontierPaths(
       .filter(({ choice, index }) => !isHopeless(choice.deviation + others, bounds.through(size, index)));
   });
   let beginnings: Beginning[] = (kept[0] ?? []).map(({ choice, index }) => {
-    return { choice, index, before: null, unevenness: 0, deviation: choice.deviation, sum: choice.sum };
+    return { choice, index, before: null, unevenness: 0, deviation: choice.deviation, tieBreak: choice.tieBreak };
   });
   let extended = 0;
   for (let size = 1; size < layers.length; size += 1) {
@@ -65,14 +65,14 @@ export function frontierPaths(
           const deviation = before.deviation + choice.deviation;
           const unevenness = before.unevenness + secondDifference(before.before?.choice, before.choice, choice);
           if (isHopeless(deviation + rest, unevenness + later)) continue;
-          longer.push({ choice, index, before, deviation, unevenness, sum: before.sum + choice.sum });
+          longer.push({ choice, index, before, deviation, unevenness, tieBreak: before.tieBreak + choice.tieBreak });
         }
         further.push(...(longer.length > 1 ? bestTradeOffs(longer) : longer));
       }
     beginnings = further;
   }
-  return bestTradeOffs(beginnings).map(({ deviation, unevenness, sum, ...last }) => ({
-    ...{ deviation, unevenness, sum },
+  return bestTradeOffs(beginnings).map(({ deviation, unevenness, tieBreak, ...last }) => ({
+    ...{ deviation, unevenness, tieBreak },
     path: pathOf(last),
   }));
 }

@@ -11,14 +11,15 @@ const objectiveSchema = z.strictObject({
   sum: z.number(),
 });
 export const clashSchema: z.ZodType<Clash> = z.strictObject({
-  rule: z.enum(["repeat", "tie", "least", "locked", "order"]),
+  rule: z.enum(["repeat", "tie", "least", "locked", "order", "work"]),
+  step: z.string().optional(),
   count: z.string().optional(),
   size: z.string().optional(),
   says: z.string(),
 });
 const limitSchema = z.strictObject({
   counts: z.array(z.string()),
-  stage: z.enum(["beyond", "deviation", "near", "unevenness", "sum"]),
+  stage: z.enum(["beyond", "deviation", "near", "unevenness", "kept", "sum"]),
   value: z.number(),
   bound: z.number(),
 });
@@ -37,6 +38,17 @@ const choiceSchema = z.strictObject({
   ),
   objective: objectiveSchema,
   bound: z.array(limitSchema).optional(),
+  missing: z.array(faultSchema).optional(),
+  unworkable: z
+    .array(
+      z.strictObject({
+        step: z.string().nullable(),
+        seam: z.number().nullable(),
+        size: z.string(),
+        message: z.string(),
+      }),
+    )
+    .optional(),
 });
 
 /** What `gradeChoices` returns, as JSON. */

@@ -1,14 +1,22 @@
 import type { Solver } from "../integer-program";
 import { sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
-import { countGroups, type CountGroup } from "./count-groups";
+import type { CountGroup } from "./count-groups";
 import { bestTradeOffs, type TradeOff } from "./trade-off";
-import { existingCounts, inPatternOrder, unsolvedFault, type GradeOutcome } from "./grade-pattern";
-import { costsOfGrading } from "./grading-stages";
+import {
+  existingCounts,
+  inPatternOrder,
+  unsolvedFault,
+  unworkableOf,
+  type GradeOutcome,
+  type Unfinished,
+} from "./grade-pattern";
+import { costsOfGrading, tieBreakOf } from "./grading-stages";
+import { joinAsNeeded } from "./join-as-needed";
 import { groupFrontier, type GroupTradeOff } from "./group-frontier";
 import type { Limit } from "./solve-by-program";
 
 /** A grading that no other beats in both: none that is as close to the targets is more even, and none as even is closer. */
-interface GradingTradeOff {
+interface GradingTradeOff extends Pick<Unfinished, "unworkable"> {
   /** Σ |deviation| of what is solved for, in tolerances. */
   readonly deviation: number;
   /** Σ of the absolute second differences of all counts, in stitches and rows. */
@@ -17,13 +25,13 @@ interface GradingTradeOff {
 }
 
 export type FrontierOutcome =
-  | {
+  | (Pick<Unfinished, "missing"> & {
       /** `limit` if a search stopped before it was proved that no trade-off is missing or can be better. */
       readonly status: "optimal" | "limit";
       /** Nearest to the targets first. */
       readonly frontier: readonly GradingTradeOff[];
       readonly bound?: readonly Limit[];
-    }
+    })
   | Exclude<GradeOutcome, { readonly grading: unknown }>;
 
 /** A trade-off of the groups so far, with the grading of each. */
@@ -33,7 +41,7 @@ interface Combined extends TradeOff {
 
 /**
  * Every best trade-off between being close to the targets and even steps, of gradings that keep all rules and exceed
- * tolerances least; among equals the one with the fewest stitches.
+ * tolerances least; among equals the one whose untargeted counts stay nearest to their numbers, then with the fewest stitches.
  *
  * Groups of counts that share no tie and no target add up, so that the best of all are sums of the best of each.
  *
@@ -43,52 +51,57 @@ interface Combined extends TradeOff {
  * @see docs/method.md#grading.
  */
 export function gradeFrontier(pattern: PatternDocument, solver: Solver): FrontierOutcome {
-  const limits: Limit[] = [];
   const faults: Fault[] = sizeOrderFaults(pattern);
   if (faults.length > 0) return { status: "faults", faults };
-  let combined: readonly Combined[] = [{ deviation: 0, unevenness: 0, sum: 0, gradings: [] }];
-  for (const group of countGroups(pattern)) {
-    const found = frontierOf(pattern, group, solver);
-    if (found.status === "infeasible") return found;
-    if (found.status === "faults") faults.push(...found.faults);
-    else {
-      if (found.status === "limit") limits.push(found.limit);
-      combined = bestTradeOffs(combined.flatMap((one) => found.tradeOffs.map((other) => together(one, other))));
-    }
-  }
-  if (faults.length > 0) return { status: "faults", faults };
-  const frontier = combined.map(({ deviation, unevenness, gradings }) => ({
-    ...{ deviation, unevenness },
-    grading: inPatternOrder(pattern, Object.assign({}, ...gradings)),
-  }));
-  return limits.length > 0 ? { status: "limit", frontier, bound: limits } : { status: "optimal", frontier };
+  const solved = joinAsNeeded(pattern, (groups) => frontierOfGroups(pattern, groups, solver));
+  if (solved.status === "infeasible") return { status: solved.status, clash: solved.clash };
+  const { combined, gradings, limits, missing } = solved;
+  const frontier = combined.map(({ deviation, unevenness }, index) => {
+    const grading = gradings[index] ?? {};
+    return { deviation, unevenness, grading, ...unworkableOf({ ...pattern, grading }) };
+  });
+  return {
+    status: limits.length > 0 ? "limit" : "optimal",
+    frontier,
+    ...(limits.length > 0 ? { bound: limits } : {}),
+    ...(missing.length > 0 ? { missing } : {}),
+  };
 }
 
-type Found =
-  | { readonly status: "optimal"; readonly tradeOffs: readonly GroupTradeOff[] }
-  | { readonly status: "limit"; readonly tradeOffs: readonly GroupTradeOff[]; readonly limit: Limit }
-  | Exclude<FrontierOutcome, { readonly frontier: unknown }>;
-
-function frontierOf(pattern: PatternDocument, group: CountGroup, solver: Solver): Found {
-  const counts = pattern.counts.filter(({ id }) => group.counts.includes(id));
-  const { measurements } = group;
-  if (measurements.length > 0) {
-    const found = groupFrontier({ pattern, counts, measurements }, solver);
-    return found.status === "unproven"
-      ? { status: "faults", faults: [unsolvedFault(pattern, group, found.message)] }
-      : found;
+function frontierOfGroups(pattern: PatternDocument, groups: readonly CountGroup[], solver: Solver) {
+  const limits: Limit[] = [];
+  const missing: Fault[] = [];
+  let combined: readonly Combined[] = [{ deviation: 0, unevenness: 0, tieBreak: 0, gradings: [] }];
+  for (const { counts: ids, measurements } of groups) {
+    const counts = pattern.counts.filter(({ id }) => ids.includes(id));
+    const group = { counts: ids, measurements };
+    const found = measurements.length > 0 ? groupFrontier({ pattern, counts, measurements }, solver) : existing(group);
+    if (found.status === "infeasible") return { ...found, gradings: [] };
+    if (found.status === "unproven") {
+      missing.push(unsolvedFault(pattern, group, found.message));
+      continue;
+    }
+    if (found.status === "limit") limits.push(found.limit);
+    combined = bestTradeOffs(combined.flatMap((one) => found.tradeOffs.map((other) => together(one, other))));
   }
-  const { faults, grading } = existingCounts(pattern, group);
-  if (faults.length > 0) return { status: "faults", faults };
-  const { unevenness, sum } = costsOfGrading({ pattern, counts, measurements, slack: 0 }, grading);
-  return { status: "optimal", tradeOffs: [{ deviation: 0, unevenness, sum, grading }] };
+  const gradings = combined.map((one) => inPatternOrder(pattern, Object.assign({}, ...one.gradings)));
+  return { status: "solved", combined, gradings, limits, missing } as const;
+
+  function existing(group: CountGroup) {
+    const { grading, missing: lacking } = existingCounts(pattern, group);
+    missing.push(...lacking);
+    const counts = pattern.counts.filter(({ id }) => Object.hasOwn(grading, id));
+    const { unevenness, ...last } = costsOfGrading({ pattern, counts, measurements: [], slack: 0 }, grading);
+    const tradeOff = { deviation: 0, unevenness, tieBreak: tieBreakOf(last), grading };
+    return { status: "optimal" as const, tradeOffs: [tradeOff] };
+  }
 }
 
 function together(one: Combined, other: GroupTradeOff): Combined {
   return {
     deviation: one.deviation + other.deviation,
     unevenness: one.unevenness + other.unevenness,
-    sum: one.sum + other.sum,
+    tieBreak: one.tieBreak + other.tieBreak,
     gradings: [...one.gradings, other.grading],
   };
 }

@@ -1,5 +1,6 @@
 import { ownValue, type PatternDocument } from "../pattern";
-import { predict } from "../prediction";
+import { finishedMeasurements } from "../prediction";
+import { solvedCounts } from "./count-groups";
 
 /** A measurement of one size under a grading, at the pattern's gauge. */
 export interface GradedMeasurement {
@@ -20,30 +21,27 @@ export interface GradingObjective {
 }
 
 /**
- * Every measurement in every size under a grading.
+ * Every measurement in every size under a grading, but for those of a count that has no number.
  *
- * @param pattern with a complete grading.
+ * @param pattern with a grading, which may leave counts out.
  * @returns through sizes, in each through measurements, in the pattern's order.
  */
 export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[] {
-  return pattern.sizes.flatMap((size) =>
-    predict({ pattern, size: size.id }).measurements.map(({ measurement, targetCm, designCm }, index) => {
-      const toleranceCm = pattern.measurements[index]?.toleranceCm ?? Number.NaN;
-      return {
-        measurement,
-        size: size.id,
-        targetCm,
-        cm: designCm,
-        deviation: targetCm === null ? null : (designCm - targetCm) / toleranceCm,
-      };
+  const finished = finishedMeasurements(pattern);
+  return pattern.sizes.flatMap((size, index) =>
+    finished.flatMap(({ measurement: { id, toleranceCm }, sizes }) => {
+      const { designCm = null, targetCm = null } = sizes[index] ?? {};
+      if (designCm === null) return [];
+      const deviation = targetCm === null ? null : (designCm - targetCm) / toleranceCm;
+      return [{ measurement: id, size: size.id, targetCm, cm: designCm, deviation }];
     }),
   );
 }
 
 /**
- * Objective values of a grading, by the stages of 4.2.
+ * Objective values of a grading, by its stages: of the measurements that are solved for, and of the counts that have numbers.
  *
- * @param pattern with a complete grading.
+ * @param pattern with a grading, which may leave counts out.
  * @param measurements its measurements.
  * @param slack deviation without cost, in tolerances.
  */
@@ -52,12 +50,16 @@ export function gradingObjective(
   measurements: readonly GradedMeasurement[],
   slack: number,
 ): GradingObjective {
-  const deviations = measurements.flatMap(({ deviation }) => (deviation === null ? [] : [deviation]));
+  const solved = new Set(pattern.measurements.flatMap((given) => (solvedCounts(given).length > 0 ? [given.id] : [])));
+  const deviations = measurements.flatMap(({ measurement, deviation }) =>
+    deviation === null || !solved.has(measurement) ? [] : [deviation],
+  );
   const over = (free: number) =>
     deviations.reduce((sum, deviation) => sum + Math.max(0, Math.abs(deviation) - free), 0);
-  const counts = pattern.counts.map(({ id }) =>
-    pattern.sizes.map((size) => ownValue(ownValue(pattern.grading, id), size.id) ?? Number.NaN),
-  );
+  const counts = pattern.counts.flatMap(({ id }) => {
+    const numbers = ownValue(pattern.grading, id);
+    return numbers === undefined ? [] : [pattern.sizes.map((size) => ownValue(numbers, size.id) ?? Number.NaN)];
+  });
   return {
     beyond: over(1),
     deviation: over(slack),

@@ -1,37 +1,66 @@
+import type { WorkRule } from "../garment";
 import { gradingRulesOf, type Count, type PatternDocument, type Rule } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
 import type { CountVariables } from "./count-variables";
+import { workRulesOf } from "./work-rules-of";
 
 /** A rule that a grading must meet, as constraints of the integer program and with a sentence for the designer. */
 export interface GradingRule {
-  readonly rule: Rule["kind"];
+  readonly rule: Rule["kind"] | WorkRule["kind"];
+  /** Of a rule that comes from how a garment is worked, the id of its step; none where it is a seam's. */
+  readonly step?: string;
   readonly count?: string;
   readonly size?: string;
   readonly says: string;
   readonly constraints: readonly Constraint[];
 }
 
-/** The rules of some counts in all sizes. @see docs/method.md#grading. */
+/** The rules of some counts in all sizes, and what the garment's steps ask of them alone. @see docs/method.md#grading. */
 export function gradingRules(
   pattern: PatternDocument,
   counts: readonly Count[],
   variables: CountVariables,
 ): GradingRule[] {
   const labels = new Map(counts.map(({ id, label }) => [id, `“${label}”`]));
-  return gradingRulesOf(pattern, counts).map((rule) => ({
-    rule: rule.kind,
-    count: rule.kind === "tie" ? rule.tie.count : rule.count.id,
-    size: pattern.sizes[rule.size]?.id,
-    says: ruleText(rule, { pattern, labelOf: (id) => labels.get(id) ?? `“${id}”` }),
-    constraints: constraintsOf(rule, variables),
-  }));
+  let multiples = 0;
+  return [
+    ...gradingRulesOf(pattern, counts).map((rule) => ({
+      rule: rule.kind,
+      count: rule.kind === "tie" ? rule.tie.count : rule.count.id,
+      size: pattern.sizes[rule.size]?.id,
+      says: ruleText(rule, { pattern, labelOf: (id) => labels.get(id) ?? `“${id}”` }),
+      constraints: constraintsOf(rule, variables, variables.repeatsOf(rule.numbers[0]?.count ?? "", rule.size)),
+    })),
+    ...workRulesOf(pattern, counts).map((rule) => ({
+      rule: rule.kind,
+      count: rule.numbers[0]?.count ?? "",
+      size: pattern.sizes[rule.size]?.id,
+      ...(rule.step === null ? {} : { step: rule.step }),
+      says: workRuleText(pattern, rule),
+      constraints: constraintsOf(
+        rule,
+        variables,
+        variables.multipleOf("multipleOf" in rule.requires ? multiples++ : multiples),
+      ),
+    })),
+  ];
 }
 
-function constraintsOf({ numbers, requires, size }: Rule, variables: CountVariables): Constraint[] {
+/** A sentence with the size. */
+export function workRuleText({ sizes }: PatternDocument, { message, size }: WorkRule): string {
+  return `${message}, in ${sizes[size]?.label}.`;
+}
+
+/** @param multiple variable that says how often, where a rule asks for a multiple. */
+function constraintsOf(
+  { numbers, requires }: Pick<Rule, "numbers" | "requires">,
+  variables: CountVariables,
+  multiple: number,
+): Constraint[] {
   const sum: Sum = numbers.map(({ count, size: of, weight }) => ({ variable: variables.numberOf(count, of), weight }));
   if ("multipleOf" in requires) {
-    const repeats = { variable: variables.repeatsOf(numbers[0]?.count ?? "", size), weight: -requires.multipleOf };
-    return [{ sum: [...sum, repeats], relation: "=", right: requires.remainder }];
+    const often = { variable: multiple, weight: -requires.multipleOf };
+    return [{ sum: [...sum, often], relation: "=", right: requires.remainder }];
   }
   const { min, max } = requires;
   if (min === max) return [{ sum, relation: "=", right: min }];

@@ -1,10 +1,11 @@
 import { valueOfSum, type Constraint, type Sum } from "../integer-program";
 import { ownValue, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
+import { solvedCounts } from "./count-groups";
 import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
-/** The stages of 4.2 in their order; `near` only if a tested grading is given. */
-export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "sum";
+/** The stages in their order; `near` only if a tested grading is given. */
+export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "kept" | "sum";
 
 /** A linear combination that should be close to `right`. */
 interface Row {
@@ -53,14 +54,40 @@ export function gradingStages({ pattern, counts, measurements, near, slack }: Gr
       })),
       right: 0,
     }));
+  const kept = untargetedNumbers(pattern, counts).map(({ count, size, number }) => ({
+    sum: [{ variable: variables.numberOf(count, size), weight: 1 }],
+    right: number,
+  }));
   const whole = numbers.map(({ id, index }) => ({ variable: variables.numberOf(id, index), weight: 1 }));
   return [
     { name: "beyond", rows: deviations, tolerance: 1, isWhole: false },
     { name: "deviation", rows: deviations, tolerance: slack, isWhole: false },
     { name: "near", rows: tested, tolerance: 0, isWhole: true },
     { name: "unevenness", rows: steps, tolerance: 0, isWhole: true },
+    { name: "kept", rows: kept, tolerance: 0, isWhole: true },
     { name: "sum", rows: [{ sum: whole, right: 0 }], tolerance: 0, isWhole: true },
   ];
+}
+
+/** The numbers that counts without any target have: what is solved beside them should leave them as they are, where it can. */
+function untargetedNumbers(pattern: PatternDocument, counts: readonly Count[]) {
+  const targeted = new Set(pattern.measurements.flatMap(solvedCounts));
+  return counts
+    .filter(({ id }) => !targeted.has(id))
+    .flatMap(({ id }) =>
+      pattern.sizes.flatMap(({ id: sizeId }, size) => {
+        const number = ownValue(ownValue(pattern.grading, id), sizeId);
+        return number === undefined ? [] : [{ count: id, size, number }];
+      }),
+    );
+}
+
+/** More than all stitches of a group. */
+const MOST_STITCHES = 2 ** 24;
+
+/** The last two stages as one number. */
+export function tieBreakOf({ kept, sum }: { readonly kept: number; readonly sum: number }): number {
+  return kept * MOST_STITCHES + sum;
 }
 
 /** Cost of a stage at given values of the variables. */
@@ -78,7 +105,7 @@ export function costsOfGrading(request: GroupRequest, grading: Grading): Readonl
   for (const { id } of counts)
     for (const [index, size] of pattern.sizes.entries())
       values[numberOf(id, index)] = ownValue(ownValue(grading, id), size.id) ?? Number.NaN;
-  const costs = { beyond: 0, deviation: 0, near: 0, unevenness: 0, sum: 0 };
+  const costs = { beyond: 0, deviation: 0, near: 0, unevenness: 0, kept: 0, sum: 0 };
   for (const stage of gradingStages(request)) costs[stage.name] = costOf(stage, values);
   return costs;
 }

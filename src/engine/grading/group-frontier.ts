@@ -1,7 +1,7 @@
 import type { Solver } from "../integer-program";
 import type { Grading } from "../pattern";
 import { frontierPaths, type FrontierPath } from "./frontier-paths";
-import { costsOfGrading, STAGE_TOLERANCE, type GroupRequest } from "./grading-stages";
+import { costsOfGrading, STAGE_TOLERANCE, tieBreakOf, type GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice } from "./size-choices";
 import { solveByProgram, solveStages, type Limit, type SolvedCounts, type SolvedStages } from "./solve-by-program";
 import { gradingOfPath } from "./solve-by-size";
@@ -79,10 +79,10 @@ export function frontierByProgram(group: Group, solver: Solver): GroupFrontier {
   let leastBeyond = Number.POSITIVE_INFINITY;
   while ("grading" in solved) {
     const { grading } = solved;
-    const { beyond, deviation, unevenness, sum } = costsOfGrading(request, grading);
+    const { beyond, deviation, unevenness, ...last } = costsOfGrading(request, grading);
     if (beyond > leastBeyond + STAGE_TOLERANCE) break;
     leastBeyond = Math.min(leastBeyond, beyond);
-    tradeOffs.push({ deviation, unevenness, sum, grading });
+    tradeOffs.push({ deviation, unevenness, tieBreak: tieBreakOf(last), grading });
     if (solved.status === "limit") return { status: "limit", tradeOffs, limit: solved.limit };
     if (unevenness < 1) break;
     solved = solveStages(request, solver, Math.round(unevenness) - 1);

@@ -1,3 +1,4 @@
+import { workRules } from "../garment";
 import { gradedNumber, gradingRulesOf, type PatternDocument, type Rule } from "../pattern";
 
 /** The nearest numbers below and above that meet a count's rules in a size; null if there is none. */
@@ -36,7 +37,9 @@ export function nearestFeasible(
   const size = pattern.sizes.findIndex((other) => other.id === id);
   if (!pattern.counts.some((other) => other.id === count)) return { below: null, above: null };
   const cell = { count, size };
-  const rules = gradingRulesOf(pattern).filter((rule) => rule.kind !== "locked" && isOf(rule, cell));
+  const rules = [...gradingRulesOf(pattern), ...workRules(pattern)].filter(
+    (rule) => rule.kind !== "locked" && isOf(rule, cell),
+  );
   const ranges = rules.map((rule) => rangeOf(pattern, rule, cell));
   const low = Math.max(...ranges.map((range) => range.low));
   const high = Math.min(...ranges.map((range) => range.high));

@@ -1,4 +1,5 @@
 import { solveIntegerProgram, type Constraint, type Solver } from "../integer-program";
+import { workRules } from "../garment";
 import type { PatternDocument } from "../pattern";
 import { countGroups } from "./count-groups";
 import { countVariables } from "./count-variables";
@@ -21,7 +22,7 @@ export interface Relaxation {
  */
 export function relaxations(pattern: PatternDocument, clash: readonly Clash[], solver: Solver): Relaxation[] {
   const named = new Set(clash.flatMap(({ count }) => (count === undefined ? [] : [count])));
-  const group = countGroups(pattern).find(({ counts }) => counts.some((id) => named.has(id)));
+  const group = countGroups(pattern, workRules(pattern)).find(({ counts }) => counts.some((id) => named.has(id)));
   if (group === undefined) return [];
   const counts = pattern.counts.filter(({ id }) => group.counts.includes(id));
   const variables = countVariables(pattern, counts);
@@ -80,6 +81,8 @@ function relaxationMessage(
       return `Let ${name} go down to ${number} in ${label}.`;
     case "order":
       return `Let ${name} shrink from ${pattern.sizes[index - 1]?.label} to ${label}, where ${number} would do.`;
+    case "work":
+      return `Change how this is worked: as it is, it is off by ${off} in ${label}.`;
     case "tie":
       return `Let the sum of ${name} be off by ${off} in ${label}.`;
   }

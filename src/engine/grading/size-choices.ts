@@ -8,6 +8,7 @@ import {
   gradingStages,
   STAGE_TOLERANCE,
   rowsWithin,
+  tieBreakOf,
   type GroupRequest,
   type Stage,
   type StageName,
@@ -20,7 +21,8 @@ export interface Choice {
   readonly beyond: number;
   readonly deviation: number;
   readonly near: number;
-  readonly sum: number;
+  /** Decides among equally even paths. */
+  readonly tieBreak: number;
 }
 
 /** For one grading: above this limit the solver is as fast. */
@@ -81,7 +83,7 @@ function choiceAt(point: readonly number[], stages: readonly Stage[], counts: nu
     beyond: costs.get("beyond") ?? 0,
     deviation: costs.get("deviation") ?? 0,
     near: costs.get("near") ?? 0,
-    sum: costs.get("sum") ?? 0,
+    tieBreak: tieBreakOf({ kept: costs.get("kept") ?? 0, sum: costs.get("sum") ?? 0 }),
   };
 }
 

@@ -7,14 +7,14 @@ interface Tail {
   readonly choice: Choice;
   readonly then: Tail | null;
   readonly unevenness: number;
-  readonly sum: number;
+  readonly tieBreak: number;
 }
 
 /** Above this limit the solver is as fast. */
 const MAX_TRIED = 10_000_000;
 
 /**
- * The path with the smallest sum of absolute second differences; among equals the one with the fewest stitches.
+ * The path with the smallest sum of absolute second differences; among equals the one whose untargeted counts stay nearest to their numbers, then the one with the fewest stitches.
  *
  * @param paths without dead ends.
  * @returns the choice of each size; null if there are too many combinations.
@@ -49,12 +49,12 @@ function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
     if (choice === undefined) return null;
     const cached = known[layer]?.get(key);
     if (cached !== undefined) return cached;
-    let best: Tail = { choice, then: null, unevenness: 0, sum: choice.sum };
+    let best: Tail = { choice, then: null, unevenness: 0, tieBreak: choice.tieBreak };
     for (const to of next[layer]?.[index] ?? []) {
       const then = restOf({ layer: layer + 1, before: index, index: to });
       if (then === null) continue;
       const unevenness = then.unevenness + secondDifference(layers[layer - 1]?.[before], choice, then.choice);
-      const rest = { choice, then, unevenness, sum: then.sum + choice.sum };
+      const rest = { choice, then, unevenness, tieBreak: then.tieBreak + choice.tieBreak };
       if (best.then === null || isLess(rest, best)) best = rest;
     }
     known[layer]?.set(key, best);
@@ -64,5 +64,5 @@ function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
 }
 
 function isLess(one: Tail, other: Tail): boolean {
-  return one.unevenness < other.unevenness || (one.unevenness === other.unevenness && one.sum < other.sum);
+  return one.unevenness < other.unevenness || (one.unevenness === other.unevenness && one.tieBreak < other.tieBreak);
 }

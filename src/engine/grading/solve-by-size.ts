@@ -1,12 +1,10 @@
-import { isFeasible } from "../integer-program";
-import type { Count, Grading } from "../pattern";
+import { gradingRulesOf, meetsRule, type Count, type Grading } from "../pattern";
 import { cheapestPaths, ROUNDING_TOLERANCE, type LayeredPaths } from "./cheapest-paths";
 import { mayFollow } from "./choice-steps";
-import { countVariables, gradingAt } from "./count-variables";
 import { smoothestPath } from "./smoothest-path";
-import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice, type SizeChoices } from "./size-choices";
+import { workRulesOf } from "./work-rules-of";
 
 /** Allowed total deviation above the sum of the sizes' own minima: increased step by step, in tolerances. */
 const FIRST_EXCESS = 0.25;
@@ -69,18 +67,11 @@ function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading 
 }
 
 /** The grading of a choice a size; null if it breaks a rule. */
-export function gradingOfPath(request: GroupRequest, path: readonly Choice[]): Grading | null {
-  const { pattern, counts } = request;
-  const variables = countVariables(pattern, counts);
-  const values = new Array<number>(variables.total).fill(0);
-  for (const [size, { numbers }] of path.entries()) {
-    for (const [index, { id, repeat }] of counts.entries()) {
-      const number = numbers[index] ?? Number.NaN;
-      values[variables.numberOf(id, size)] = number;
-      if (repeat) values[variables.repeatsOf(id, size)] = (number - repeat.plus) / repeat.of;
-    }
-  }
-  const rules = gradingRules(pattern, counts, variables).flatMap(({ constraints }) => constraints);
-  const isKept = isFeasible({ whole: values.map(() => true), constraints: rules }, values);
-  return isKept ? gradingAt(request, values) : null;
+export function gradingOfPath({ pattern, counts }: GroupRequest, path: readonly Choice[]): Grading | null {
+  const bySize = (index: number) =>
+    pattern.sizes.map(({ id }, size) => [id, path[size]?.numbers[index] ?? Number.NaN] as const);
+  const grading: Grading = Object.fromEntries(counts.map(({ id }, index) => [id, Object.fromEntries(bySize(index))]));
+  const graded = { ...pattern, grading };
+  const rules = [...gradingRulesOf(pattern, counts), ...workRulesOf(pattern, counts)];
+  return rules.every((rule) => meetsRule(graded, rule)) ? grading : null;
 }

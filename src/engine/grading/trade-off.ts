@@ -6,20 +6,21 @@ export interface TradeOff {
   readonly deviation: number;
   /** A whole number of stitches and rows. */
   readonly unevenness: number;
-  /** Of all counts in all sizes: the least among equals. */
-  readonly sum: number;
+  /** Decides among equals: how far untargeted counts are from their numbers, then the stitches. */
+  readonly tieBreak: number;
 }
 
 /** Of trade-offs those that no other beats, nearest to the targets first, and so the most even last. */
 export function bestTradeOffs<Item extends TradeOff>(items: readonly Item[]): Item[] {
   const sorted = items.toSorted(
-    (one, other) => one.unevenness - other.unevenness || one.deviation - other.deviation || one.sum - other.sum,
+    (one, other) =>
+      one.unevenness - other.unevenness || one.deviation - other.deviation || one.tieBreak - other.tieBreak,
   );
   const best: Item[] = [];
   for (const item of sorted) {
     const last = best.at(-1);
     if (last === undefined || item.deviation < last.deviation - ROUNDING_TOLERANCE) best.push(item);
-    else if (isSame(item, last) && item.sum < last.sum) best.splice(-1, 1, item);
+    else if (isSame(item, last) && item.tieBreak < last.tieBreak) best.splice(-1, 1, item);
   }
   return best.toReversed();
 }

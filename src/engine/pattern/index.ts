@@ -56,7 +56,15 @@ export { patternRangeFaults, testerRangeFaults } from "./range-faults";
 export { readJson, canonicalJson, isSameJson } from "./json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
-export { gradedCounts, gradedNumber, gradingRulesOf, type Rule } from "./rules";
+export {
+  gradedCounts,
+  gradedNumber,
+  gradingRulesOf,
+  meetsRule,
+  type Requirement,
+  type Rule,
+  type WeightedNumber,
+} from "./rules";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";

@@ -2,14 +2,14 @@ import { ownValue } from "./own-value";
 import type { Count, PatternDocument, Tie } from "./pattern-document";
 
 /** A number of a grading, of a count in a size (by index), times a weight. */
-interface WeightedNumber {
+export interface WeightedNumber {
   readonly count: string;
   readonly size: number;
   readonly weight: number;
 }
 
 /** What a rule asks of the weighted sum of some numbers: bounds, or to leave a remainder when it is divided. */
-type Requirement =
+export type Requirement =
   { readonly min: number; readonly max: number } | { readonly multipleOf: number; readonly remainder: number };
 
 interface RuleBase {
@@ -79,7 +79,10 @@ export function gradedNumber({ grading, sizes }: PatternDocument, count: string,
 }
 
 /** Whether a pattern's numbers meet a rule; a rule with a missing number asks nothing. */
-export function meetsRule(pattern: PatternDocument, { numbers, requires }: Rule): boolean {
+export function meetsRule(
+  pattern: PatternDocument,
+  { numbers, requires }: Pick<Rule, "numbers" | "requires">,
+): boolean {
   let sum = 0;
   for (const { count, size, weight } of numbers) {
     const number = gradedNumber(pattern, count, size);

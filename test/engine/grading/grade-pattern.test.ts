@@ -66,13 +66,14 @@ describe("a pattern without its grading", () => {
     expect(graded(gradePattern({ pattern }, solver)).grading).toMatchObject({ back: { one: 50 } });
   });
 
-  it("keeps existing numbers of counts without a target, and rejects counts without numbers", () => {
+  it("keeps existing numbers of counts without a target, and solves the rest where one has none", () => {
     const counts = [count("front"), count("cuff")];
     const kept = oneSize(counts, { targets: { front: 30 }, grading: { front: { one: 1 }, cuff: { one: 7 } } });
     expect(graded(gradePattern({ pattern: kept }, solver)).grading).toEqual({ front: { one: 60 }, cuff: { one: 7 } });
     expect(gradePattern({ pattern: oneSize(counts, { targets: { front: 30 } }) }, solver)).toMatchObject({
-      status: "faults",
-      faults: [{ path: "counts[1]", says: expect.stringContaining("“cuff” has no target") as string }],
+      status: "optimal",
+      grading: { front: { one: 60 } },
+      missing: [{ path: "counts[1]", says: expect.stringContaining("“cuff” has no target") as string }],
     });
   });
 });

@@ -38,11 +38,13 @@ export function withLock(pattern: DraftPattern, count: string, size: string, num
   };
 }
 
-/** The draft with a calculated grading. @param unlocked it was calculated without the locks, which are removed. */
+/** The draft with a calculated grading; counts that it leaves out stay as they are. @param unlocked it was calculated without the locks, which are removed. */
 export function withGrading(draft: PatternDraft, grading: Grading, unlocked: boolean): PatternDraft {
   const counts = unlocked ? draft.pattern.counts.map(({ locked: _locked, ...count }) => count) : draft.pattern.counts;
-  const pattern = { ...draft.pattern, counts, grading };
-  const cells = pattern.counts.flatMap(({ id }) => pattern.sizes.map((size) => [id, size.id] as const));
+  const pattern = { ...draft.pattern, counts, grading: { ...draft.pattern.grading, ...grading } };
+  const calculated = pattern.counts.filter(({ id }) => ownValue(grading, id) !== undefined);
+  const cells = calculated.flatMap(({ id }) => pattern.sizes.map((size) => [id, size.id] as const));
   const solved = cells.filter(([count, size]) => !isLocked(pattern, count, size)).map((cell) => cell.join("."));
-  return { ...draft, pattern, solved };
+  const others = draft.solved.filter((cell) => !calculated.some(({ id }) => cell.startsWith(`${id}.`)));
+  return { ...draft, pattern, solved: [...others, ...solved] };
 }

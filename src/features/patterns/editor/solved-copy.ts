@@ -15,7 +15,14 @@ export function choiceWords(pattern: PatternDocument, choice: GradingChoice, uni
     beyondWords(choice),
     `Its steps from size to size change by ${stitches(choice.objective.unevenness)} in all.`,
     ...limitWords(choice),
+    ...(choice.missing ?? []).map(({ says }) => `▲ ${says}`),
+    ...unworkableWords(pattern, choice),
   ];
+}
+
+/** Steps and seams that cannot be worked with these numbers, each with its size. */
+function unworkableWords({ sizes }: PatternDocument, { unworkable = [] }: GradingChoice): string[] {
+  return unworkable.map(({ size, message }) => `▲ ${sizes.find(({ id }) => id === size)?.label ?? size}: ${message}`);
 }
 
 function furthestWords(pattern: PatternDocument, { measurements }: GradingChoice, unit: LengthUnit): string[] {
