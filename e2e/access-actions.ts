@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { freePlace, pastedReports, refusedPattern } from "./access-forms";
+import { freePlace, pastedReports, refusedPattern, refusedTemplate } from "./access-forms";
 import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
 import { ACCOUNT_ACTIONS } from "./access-account-actions";
 import { PROGRESS_ACTIONS } from "./access-progress-actions";
@@ -109,7 +109,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   "patterns/new/template-actions.ts newFromTemplate": {
-    sends: () => ({ form: refusedPattern() }),
+    sends: () => ({ form: refusedTemplate() }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "patterns/new/new-pattern-actions.ts newPattern": {

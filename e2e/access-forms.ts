@@ -22,5 +22,13 @@ export function refusedPattern() {
   return { ...whole, ...Object.fromEntries(fields) };
 }
 
+/** A template that is whole but for a gauge that no template is made for. */
+export function refusedTemplate() {
+  const gauge = { stitches: "2", rows: "25", over: "10 cm", toolMm: "4" };
+  const wishes = { ease: "8", length: "35", edging: "5", sleeve: "long", repeat: "1" };
+  const sizes = { sizesFrom: "own", "own.body": "Bust", "own.sizes": "S 86" };
+  return { formKey: randomUUID(), template: "tank", name: "Begun", craft: "crochet", ...gauge, ...wishes, ...sizes };
+}
+
 /** Nobody’s. */
 export const WRONG = { email: "nobody@example.org", password: "a wrong password" };

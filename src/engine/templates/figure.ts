@@ -8,7 +8,6 @@ export interface Figure {
   readonly upperArm: number;
   readonly cuff: number;
   readonly neckWidth: number;
-  readonly neckGirth: number;
   readonly shoulder: number;
   readonly armhole: number;
   readonly sleeve: number;
@@ -47,7 +46,6 @@ export function figureOf(request: TemplateRequest, size: PatternDocument["sizes"
     upperArm,
     cuff: halves(Math.min(upperArm + (wrist - upperArm) * share, upperArm)),
     neckWidth,
-    neckGirth: halves(0.1 * body + 38),
     shoulder: halves(Math.min(shoulder, widestShoulder)),
     armhole: isLoose ? upperArm / 2 : halves(0.12 * body + 9.5),
     sleeve: halves(Math.max(long * share, LEAST_SLEEVE_CM)),

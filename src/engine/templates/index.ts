@@ -4,7 +4,6 @@ export {
   SLEEVES,
   TEMPLATE_IDS,
   TEMPLATES,
-  type SleeveLength,
   type TemplateId,
   type TemplateRequest,
   type TemplateWords,

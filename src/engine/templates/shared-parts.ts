@@ -22,9 +22,6 @@ export interface Work {
   readonly rowCm: number;
 }
 
-/** A part of a plan that several templates have. */
-export type PlanPart = Pick<TemplatePlan, "counts" | "sums" | "steps" | "pieces" | "seams" | "measurements">;
-
 /** Multiple of the stitches of a front or a back: an odd repeat is doubled, so that what is left beside a neck halves. */
 export function bodyMultiple({ repeat }: Pick<TemplateRequest, "repeat">): number {
   return repeat % 2 === 0 ? repeat : 2 * repeat;
@@ -38,7 +35,7 @@ export function rowsOf(label: string, more: Omit<PlannedCount, "label" | "direct
   return { label, direction: "rows", ...more };
 }
 
-export const HOW_FLAT_DOUBLED = "Lay flat, measure straight across, double it.";
+const HOW_FLAT_DOUBLED = "Lay flat, measure straight across, double it.";
 
 export function bustMeasurements(
   { request }: Work,
@@ -98,7 +95,6 @@ export function sleeveNumbers({ request, stitchCm, rowCm }: Work, figure: Figure
   return {
     numbers: { cuff, upper, "sleeve-rows": rows, "sleeve-times": (upper - cuff) / 2 },
     cuffCm,
-    sleeveCm: (rows + edging) * rowCm,
   };
 }
 
