@@ -36,12 +36,17 @@ export async function proveCall(
   connection: Connection,
   { viewer, callId, least }: { viewer: Viewer; callId: string; least: Role },
 ): Promise<CallAccess> {
-  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
+  refuseUnlessId(callId);
   const membership = await connection.membership.findFirst({
     where: { accountId: viewer.accountId, pattern: { calls: { some: { id: callId } } } },
     select: { patternId: true, accountId: true, role: true },
   });
   return callProof(callId, { membership, least });
+}
+
+/** What is no id is no call's, and PostgreSQL would not compare it. @throws {AppError} "not-found" */
+export function refuseUnlessId(callId: string): void {
+  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
 }
 
 /** The access to a call that a role in its pattern gives; see `callAccess`. */

@@ -2,7 +2,6 @@ import "server-only";
 import { CALL_FORMAT_2, type CallDocument } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { combinedCall } from "@/engine/revision";
-import { z } from "zod";
 import { patternScope, type PatternAccess, type Role } from "@/features/patterns/access";
 import { latestRevision, withDocument, type Revision } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
@@ -11,7 +10,7 @@ import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { callProof, callScope, type CallAccess } from "./access";
+import { callProof, callScope, refuseUnlessId, type CallAccess } from "./access";
 import { earlierCalls } from "./earlier-calls-data";
 import { earlierTesterId } from "./earlier-tester-computed";
 import { placesBySize, placesOfSizes } from "./places-computed";
@@ -28,14 +27,17 @@ export interface CallSummary {
   readonly testers: number;
 }
 
-/** A call with what result pages need to know about it. */
-export interface CurrentCall extends CallSummary {
+/** A call with what its pages need to know about it. */
+export interface CurrentCall extends Omit<CallSummary, "testers"> {
+  readonly hasTesters: boolean;
   /** Raised by every change to what its analysis reads. */
   readonly version: number;
   /** Closed, and left out of its designer's lists. */
   readonly isArchived: boolean;
   /** Made up for the demo. */
   readonly isDemo: boolean;
+  /** It is a test of a later revision, after another one. */
+  readonly followsAnother: boolean;
   /** The reports of the test before it count in its results too. */
   readonly countsEarlier: boolean;
 }
@@ -48,10 +50,10 @@ export interface CallTester {
 
 const CURRENT = Prisma.sql`call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status,
   call.version, call.archived_at IS NOT NULL AS "isArchived", pattern.is_demo AS "isDemo",
-  call.counts_earlier AND call.follows_id IS NOT NULL AS "countsEarlier",
-  (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers`;
+  call.follows_id IS NOT NULL AS "followsAnother", call.counts_earlier AND call.follows_id IS NOT NULL AS "countsEarlier",
+  EXISTS (SELECT FROM tester WHERE tester.call_id = call.id) AS "hasTesters"`;
 
-/** The call's title, and how many testers it has. */
+/** The call's title, where it stands, and whether it has testers. */
 export async function currentCall({ callId, pattern }: CallAccess): Promise<CurrentCall> {
   const [call] = await database().$queryRaw<CurrentCall[]>`
     SELECT ${CURRENT}
@@ -76,7 +78,7 @@ export interface ViewedCall {
  * @throws {AppError} "not-found" where the call does not exist or is not the viewer's.
  */
 export async function viewedCall({ accountId }: Viewer, callId: string): Promise<ViewedCall> {
-  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
+  refuseUnlessId(callId);
   const [row] = await database().$queryRaw<(CurrentCall & ViewedRow)[]>`
     SELECT ${CURRENT}, membership.role::text AS role, newest.id AS "revisionId", newest.number, newest.reason,
       newest.created_at AS "createdAt", account.name AS "createdBy"

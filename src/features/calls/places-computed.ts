@@ -1,6 +1,6 @@
 import type { PatternDocument, Places } from "@/engine/pattern";
 
-interface PlaceRow {
+export interface PlaceRow {
   readonly size: string;
   readonly least: number;
   readonly wanted: number;

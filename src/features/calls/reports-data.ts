@@ -20,12 +20,16 @@ export interface ReportsBySize {
 
 /** How many have reported in each size and, for a small call, who, when, and with which revision. */
 export async function reportsBySize(access: CallAccess): Promise<ReportsBySize> {
-  const reported = { call: callScope(access), reportedAt: { not: null } };
-  const rows = await database().tester.groupBy({ by: ["size"], where: reported, _count: true });
-  const total = rows.reduce((sum, { _count }) => sum + _count, 0);
+  const rows = await database().$queryRaw<{ readonly size: string; readonly many: number }[]>`
+    SELECT size, count(*)::int AS many FROM tester
+    WHERE call_id = ${access.callId}::uuid AND reported_at IS NOT NULL AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${access.callId}::uuid AND account_id = ${access.pattern.accountId}::uuid)
+    GROUP BY size`;
+  const total = rows.reduce((sum, { many }) => sum + many, 0);
   return {
     total,
-    bySize: new Map(rows.map(({ size, _count }) => [size, _count])),
+    bySize: new Map(rows.map(({ size, many }) => [size, many])),
     listed: total > ROWS_A_PAGE ? null : await listedReports(access),
   };
 }

@@ -4,7 +4,7 @@ import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, countedCalls, type CallAccess } from "@/features/calls/access";
 import { readDecision } from "@/features/calls/report-schema";
-import type { Prisma } from "@/generated/prisma/client";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { NAMED, namedTester, namedTestersSql, type NamedRow } from "./named-testers-data";
 import { itemKey, type MadeDecision, type MadeDecisions } from "./mistakes/decision-copy";
@@ -51,24 +51,34 @@ export async function storedResults<Shape extends z.ZodRawShape>(
   schema: z.ZodObject<Shape>,
 ): Promise<StoredResults<z.output<z.ZodObject<Shape>>>> {
   const names = Object.keys(schema.shape);
-  const row = await database().analysis.findFirst({
-    where: { call: callScope(access), status: "done" },
-    orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
-    select: {
-      ...{ id: true, callVersion: true, engineVersion: true, revisionId: true, leftOut: true },
-      ...Object.fromEntries(names.map((name) => [name, true])),
-      _count: { select: { testers: true } },
-    },
-  });
+  const columns = Prisma.join(names.map((name) => Prisma.raw(`analysis."${name}"`)));
+  const [row] = await database().$queryRaw<StoredRow[]>`
+    SELECT analysis.id AS "analysisId", call_version AS "callVersion", engine_version AS "engineVersion",
+      revision_id AS "revisionId", left_out AS "leftOut", ${columns},
+      (SELECT count(*)::int FROM analysis_tester WHERE analysis_id = analysis.id) AS "testerCount"
+    FROM analysis
+    JOIN call ON call.id = analysis.call_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${access.pattern.accountId}::uuid
+    WHERE analysis.call_id = ${access.callId}::uuid AND analysis.status = 'done'
+    ORDER BY call_version DESC, analysis.created_at DESC
+    LIMIT 1`;
   const isCurrent = row?.callVersion === callVersion && row.engineVersion === ENGINE_VERSION;
   const progress = isCurrent ? ({ status: "current" } as const) : await analysisProgress(access, callVersion);
-  if (row === null) return { progress, analysis: null };
-  const columns: Readonly<Record<string, unknown>> = row;
+  if (row === undefined) return { progress, analysis: null };
   // Results that another engine version stored in another shape count as missing until they are computed again.
-  const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, columns[name]])));
+  const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, row[name]])));
   if (!parts.success) return { progress, analysis: null };
-  const stored = { analysisId: row.id, revisionId: row.revisionId, testerCount: row._count.testers };
-  return { progress, analysis: { ...stored, leftOut: leftOutSchema.parse(row.leftOut), parts: parts.data } };
+  const { analysisId, revisionId, testerCount } = row;
+  const leftOut = leftOutSchema.parse(row.leftOut);
+  return { progress, analysis: { analysisId, revisionId, testerCount, leftOut, parts: parts.data } };
+}
+
+/** What `storedResults` reads, and under their names the requested parts. */
+interface StoredRow extends Omit<StoredAnalysis, "leftOut"> {
+  readonly leftOut: unknown;
+  readonly callVersion: number;
+  readonly engineVersion: string;
+  readonly [column: string]: unknown;
 }
 
 /** Which rows of an analysis to load; all by default. */

@@ -114,9 +114,11 @@ async function keep(
     readonly rows: readonly { testerId: string; fromId: string; shown: z.infer<typeof shownHabitsSchema> }[];
   },
 ): Promise<void> {
+  const { accountId } = access.pattern;
+  const ofSameOwner = { pattern: { memberships: { some: { accountId, role: "owner" } } } } as const;
   await inTransaction(async (transaction) => {
     const allowed = await transaction.tester.findMany({
-      where: { id: { in: rows.map(({ fromId }) => fromId) }, habitsSince: { not: null } },
+      where: { id: { in: rows.map(({ fromId }) => fromId) }, habitsSince: { not: null }, call: ofSameOwner },
       select: { id: true },
     });
     const from = new Set(allowed.map(({ id }) => id));

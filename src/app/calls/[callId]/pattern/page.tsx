@@ -86,7 +86,7 @@ const TABLES = [
 ] as const;
 
 function Downloads({ loaded: { call } }: { readonly loaded: LoadedCall }) {
-  const tables = call.testers === 0 ? [] : TABLES;
+  const tables = call.hasTesters ? TABLES : [];
   return (
     <ul>
       <LinkRow>

@@ -6,7 +6,7 @@ import { ShortStepList } from "@/features/calls/components/next-step-list";
 import { callPlaces } from "@/features/calls/places-data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
-import { followedCall, testedRevision } from "@/features/testing/again/again-data";
+import { testedRevision } from "@/features/testing/again/again-data";
 import { NextCall } from "@/features/testing/again/next-call";
 import { CallClosing } from "@/features/testing/progress/call-closing";
 import { correctionSteps, stepsOf } from "@/features/results/call-steps-data";
@@ -27,23 +27,23 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const query = progressQuerySchema.parse(await searchParams);
   const standingRead = callStanding(access);
   const formKey = randomUUID();
-  const [list, places, standing, corrections, tested, followed] = await Promise.all([
+  const [list, places, standing, corrections, tested] = await Promise.all([
     progressList(access, { pattern, query, now }),
     callPlaces(access),
     standingRead,
     standingRead.then((standing) => correctionSteps(access, { standing, revision })),
-    testedRevision(access),
-    followedCall(access),
+    // Where there is one revision, that one is tested.
+    revision.number === 1 ? revision.number : testedRevision(access),
   ]);
   const steps = [...corrections, ...stepsOf(standing, list.together)];
   const isOpen = call.status === "open";
   const add = (
     <>
-      {followed === null ? null : (
+      {call.followsAnother ? (
         <ButtonLink href={`/calls/${callId}/progress/again`} look="quiet">
           Invite earlier testers
         </ButtonLink>
-      )}
+      ) : null}
       {list.counts.length > 0 ? (
         <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
           Invite someone by hand
