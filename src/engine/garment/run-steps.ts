@@ -1,16 +1,13 @@
-import type { Garment, GarmentStep, Requirement, StepOf, StepShape } from "../pattern";
+import type { GarmentStep, Requirement, StepOf, StepShape } from "../pattern";
 import { nextCopies } from "./copies";
 import { constantNumber, difference, isConstant, productOf, sumOf, times } from "./linear-number";
-import { SEAM_WITHIN } from "./seam-within";
+import { askAlike, pickUp } from "./run-edges";
 import { isNothing, isSome, NOTHING, type Amount, type RunPart, type StitchRun } from "./stitch-run";
 
 const AT_LEAST_0: Requirement = { min: 0, max: Infinity };
 const EQUAL: Requirement = { min: 0, max: 0 };
 const SIGN = { "bind-off": -1, hold: -1, leave: -1, add: 1, decrease: -1, increase: 1 } as const;
 const ONE = constantNumber(1);
-/** Of a share, as a fraction of whole numbers. */
-const PARTS = 10_000;
-const ONE_FOR_ONE = [1, 1] as const;
 
 /** Works all steps of a garment with sums of counts, so that `run.asked` has what they and its seams ask. */
 export function runSteps(run: StitchRun): void {
@@ -20,21 +17,6 @@ export function runSteps(run: StitchRun): void {
     if (step !== undefined) for (const copy of run.work.copiesOfStep(step)) runStep(run, step, copy);
   }
   for (const seam of seams) askAlike(run, seam);
-}
-
-/** That two level edges of one fabric are as long as each other, but for what can be eased in. */
-function askAlike(run: StitchRun, { a, b, within = SEAM_WITHIN }: Garment["seams"][number]): void {
-  const [one, other] = [run.topEdge(a), run.topEdge(b)];
-  if (one === null || other === null || one.fabric !== other.fabric) return;
-  const [kept, of] = [Math.round((1 - within) * PARTS), PARTS];
-  for (const [shorter, longer] of [
-    [one.stitches, other.stitches],
-    [other.stitches, one.stitches],
-  ])
-    if (shorter && longer) {
-      const message = `${run.text(shorter)} and ${run.text(longer)} stitches are sewn together, and must be as many to ${within * 100} %`;
-      run.ask(null, difference(shorter, times(longer, kept, of)), AT_LEAST_0, message);
-    }
 }
 
 function runStep(run: StitchRun, step: GarmentStep, copy: number): void {
@@ -86,29 +68,6 @@ function start(run: StitchRun, step: StepOf<"start">, copy: number): void {
   part.bottom.push({ step: step.id, rows: NOTHING, stitches, held: NOTHING });
   if (how === "foundation") run.workRows(part, step, ONE);
   if (how === "pick-up") pickUp(run, step, { copy, stitches });
-}
-
-function pickUp(run: StitchRun, step: StepOf<"start">, { copy, stitches }: { copy: number; stitches: Amount }): void {
-  const { along = [], rate, rateBoundOff = ONE_FOR_ONE, rateHeld = ONE_FOR_ONE } = step;
-  if (along.length === 0) return;
-  let exact: Amount = NOTHING;
-  let slack = 0;
-  for (const ref of along) {
-    const edge = run.edge(ref, step, copy);
-    if (edge === null || (!isNothing(edge.rows) && rate === undefined)) return;
-    for (const [units, [picked, of]] of [
-      [edge.rows, rate ?? ONE_FOR_ONE],
-      [edge.stitches, rateBoundOff],
-      [edge.held, rateHeld],
-    ] as const) {
-      if (isNothing(units)) continue;
-      exact = sumOf(exact, times(units, picked, of));
-      slack += Math.floor(of / 2) / of;
-    }
-  }
-  if (exact === null) return;
-  const message = `as many stitches are picked up as the edge gives, ${run.text(exact)}`;
-  run.ask(step, difference(stitches, exact), { min: -slack, max: slack }, message);
 }
 
 function join(run: StitchRun, step: StepOf<"join">, copy: number): void {

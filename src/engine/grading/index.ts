@@ -1,9 +1,10 @@
-export { countGroups, solvedCounts } from "./count-groups";
+export { solvedCounts } from "./count-groups";
 export type { Clash } from "./find-clash";
 export { gradeChoices, type ChoicesRequest, type GradeChoices, type GradingChoice } from "./grade-choices";
 export { clashSchema, gradeChoicesSchema } from "./grade-choices-schema";
 export { gradeFrontier, type FrontierOutcome } from "./grade-frontier";
 export { gradePattern, type GradeOutcome } from "./grade-pattern";
+export { joinAsNeeded } from "./join-as-needed";
 export { parseGradeRequest, type GradeRequest } from "./grade-request";
 export { gradedMeasurements, gradingObjective, type GradingObjective } from "./graded-measurements";
 export type { GroupRequest } from "./grading-stages";

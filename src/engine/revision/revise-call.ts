@@ -1,5 +1,5 @@
 import { estimateInputs, screenOutliers, type InputEstimate } from "../gaps";
-import { countGroups, solveCounts, solvedCounts, type Clash } from "../grading";
+import { joinAsNeeded, solveCounts, solvedCounts, type Clash } from "../grading";
 import type { Solver } from "../integer-program";
 import { ownValue, type CallDocument, type Fault, type PatternDocument } from "../pattern";
 import { indexPattern, measure, patternWorking } from "../prediction";
@@ -103,21 +103,24 @@ function solveAgain(
 ): Solved {
   const near = pattern.grading ?? {};
   const moved = affectedCounts(pattern, amounts);
-  let grading = near;
-  for (const group of countGroups(pattern)) {
-    if (group.measurements.length === 0 || !group.counts.some((id) => moved.has(id))) continue;
-    const solution = solveCounts({ pattern, group, near, slack, solver });
-    if (solution.status === "infeasible") return solution;
-    if (solution.status !== "optimal") {
-      const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.message;
-      return {
-        status: "faults",
-        faults: [{ path: "call.pattern", says: `the counts could not be solved again: ${says}` }],
-      };
+  const solved = joinAsNeeded(pattern, (groups) => {
+    let grading = near;
+    for (const group of groups) {
+      if (group.measurements.length === 0 || !group.counts.some((id) => moved.has(id))) continue;
+      const solution = solveCounts({ pattern, group, near, slack, solver });
+      if (solution.status === "infeasible") return { ...solution, gradings: [] };
+      if (solution.status !== "optimal") {
+        const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.message;
+        const fault = { path: "call.pattern", says: `the counts could not be solved again: ${says}` };
+        return { status: "faults" as const, faults: [fault], gradings: [] };
+      }
+      grading = { ...grading, ...solution.grading };
     }
-    grading = { ...grading, ...solution.grading };
-  }
-  return { status: "solved", pattern: { ...pattern, grading } };
+    return { status: "solved" as const, gradings: [grading], grading };
+  });
+  if (solved.status === "infeasible") return { status: solved.status, clash: solved.clash };
+  if (solved.status === "faults") return { status: solved.status, faults: solved.faults };
+  return { status: "solved", pattern: { ...pattern, grading: solved.grading } };
 }
 
 /** Counts of the measurements with a target that are affected by an input accepted by `input`. */
