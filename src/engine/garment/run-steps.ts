@@ -1,6 +1,7 @@
 import type { GarmentStep, Requirement, StepOf, StepShape } from "../pattern";
 import { nextCopies } from "./copies";
 import { constantNumber, difference, isConstant, productOf, sumOf, times } from "./linear-number";
+import { askLeft, askRoom } from "./run-asks";
 import { askAlike, pickUp } from "./run-edges";
 import { isNothing, isSome, NOTHING, type Amount, type RunPart, type StitchRun } from "./stitch-run";
 
@@ -194,12 +195,6 @@ function noteAtEdges(
   }
 }
 
-function askLeft(run: StitchRun, { stitches }: RunPart, step: GarmentStep, min: number): void {
-  if (stitches === null) return;
-  const message = `${run.text(stitches)} stitches are left, and at least ${min} must be`;
-  run.ask(step, stitches, { min, max: Infinity }, message);
-}
-
 function shortRows(run: StitchRun, part: RunPart, step: StepOf<"short-rows">): void {
   const isAtEdge = step.at === "left" || step.at === "right" || step.at === "both";
   const turned = productOf(run.amount(step, step.each), run.amount(step, step.turns));
@@ -241,14 +236,4 @@ function end(run: StitchRun, part: RunPart, step: StepOf<"end">): void {
   };
   part.top.push(left);
   run.addEdge(step.edge, part.copy, left);
-}
-
-/** That something has room: rows for a shaping, stitches for a marker. */
-function askRoom(
-  run: StitchRun,
-  step: GarmentStep,
-  { needs, has, what, noun = "stitches" }: { needs: Amount; has: Amount; what: string; noun?: "rows" | "stitches" },
-): void {
-  if (needs === null || has === null) return;
-  run.ask(step, difference(has, needs), AT_LEAST_0, `${what} takes ${run.text(needs)} ${noun} of ${run.text(has)}`);
 }

@@ -92,6 +92,8 @@ describe("the shaping of a garment", () => {
     // Seven decreases at both edges in every other row take 14 rows.
     const pattern = sleeve({ top: 81, cuff: 67, rows: 60 });
     expect(nearestFeasible(pattern, { count: "rows", size: "small", typed: 9 })).toEqual({ below: null, above: 14 });
+    // From 67 stitches an even difference leads to an odd number only.
+    expect(nearestFeasible(pattern, { count: "top", size: "small", typed: 80 })).toEqual({ below: 79, above: 81 });
   });
 });
 
