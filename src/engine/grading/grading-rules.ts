@@ -47,7 +47,7 @@ export function gradingRules(
 }
 
 /** A sentence with the size. */
-export function workRuleText({ sizes }: PatternDocument, { message, size }: WorkRule): string {
+function workRuleText({ sizes }: PatternDocument, { message, size }: WorkRule): string {
   return `${message}, in ${sizes[size]?.label}.`;
 }
 

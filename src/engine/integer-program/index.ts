@@ -1,6 +1,5 @@
 export { integerPoints } from "./integer-points";
 export type { Constraint, IntegerProgram, Solver, SolverAnswer, Sum } from "./integer-program";
 export { valueOfSum } from "./integer-program";
-export { isFeasible } from "./is-feasible";
 export { lowerBound, solveIntegerProgram } from "./solve-integer-program";
 export { writeLp } from "./write-lp";
