@@ -101,7 +101,7 @@ describe("the trade-offs between close to the targets and even steps", () => {
     const untargeted = patternDocument({ measurements: [], grading: undefined });
     expect(gradeFrontier(untargeted, solver)).toMatchObject({
       status: "optimal",
-      missing: [{ path: "counts[0]" }],
+      missing: [{ path: "counts[0]" }, { path: "counts[1]" }],
     });
   });
 });
