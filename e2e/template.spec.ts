@@ -38,6 +38,6 @@ test("a template says which number cannot be right, and keeps what was typed", a
   await page.getByLabel(/^Hem to underarm/).fill("400");
   await page.getByRole("button", { name: "Create graded pattern" }).click();
   await expect(page.getByText("Templates are for 7 to 50 stitches to 10 cm (4 in).")).toBeVisible();
-  await expect(page.getByText("Enter 15 cm to 90 cm.")).toBeVisible();
+  await expect(page.getByText("Enter 15.0 cm to 90.0 cm.")).toBeVisible();
   await expect(page.getByLabel("Name of the pattern")).toHaveValue("Heron pullover");
 });
