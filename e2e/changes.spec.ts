@@ -85,7 +85,9 @@ test("a fix of the instructions stays a to-do at its passage, and its size is to
   await expect(page.getByText("Saved as revision 2.")).toBeVisible({ timeout: ANALYSIS_MS });
   await expectResults(page);
   const corrected = page.getByRole("region", { name: "Corrected sizes" });
-  await expect(corrected).toContainText(/Size 2X: corrected in revision 2 \(Bust, Width above the hem rib\), not yet re-tested\./);
+  await expect(corrected).toContainText(
+    /Size 2X: corrected in revision 2 \(Bust, Width above the hem rib\), not yet re-tested\./,
+  );
   await expect(page.getByRole("columnheader", { name: /^2X.*not yet re-tested/ })).toBeVisible();
   await expectNoSidewaysScroll(page);
   expect(await violations(page)).toEqual([]);

@@ -123,7 +123,9 @@ function readOfMeasurements(text: string): Meanings {
     ...counts.flatMap(({ label, direction, values }) => cellsOf(`${direction} ${label}`, values)),
     ...sizes.map((size, index) => [`size ${index + 1}`, size] as const),
     ...rows.flatMap(({ label, count }) => (count === null ? [] : [[`worked in ${label}`, count] as const])),
-    ...(gauge === null ? [] : [gauge.stitches, gauge.rows, gauge.over].map((one, at) => [`gauge ${at + 1}`, one] as const)),
+    ...(gauge === null
+      ? []
+      : [gauge.stitches, gauge.rows, gauge.over].map((one, at) => [`gauge ${at + 1}`, one] as const)),
     ...unread.map((cell) => [`unread ${cell.text}`, cell.text] as const),
   ]);
 }
@@ -154,7 +156,10 @@ interface TesterCells {
   readonly comment: readonly string[];
 }
 
-function testerCells(index: number, { name, size, hours, swatch, comment, ...byId }: TesterCells): [string, string | number][] {
+function testerCells(
+  index: number,
+  { name, size, hours, swatch, comment, ...byId }: TesterCells,
+): [string, string | number][] {
   const at = `tester ${index + 1}`;
   const told = Object.entries({ name, size, hours, ...Object.fromEntries(entriesOf("swatch", swatch ?? {})) });
   return [

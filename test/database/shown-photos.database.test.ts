@@ -4,7 +4,7 @@ import { publishedCall } from "@/features/recruiting/listing/access";
 import { photoAccess, photoScope } from "@/features/testing/photos/photo-access";
 import { storeConsent } from "@/features/testing/photos/photo-mutations";
 import { readSheetPhotos } from "@/features/testing/photos/photo-sheet-data";
-import type { PhotoView } from "@/features/testing/photos/photo-values";
+import type { PhotoView } from "@/features/testing/photos/photo-views";
 import { database } from "@/server/database";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { showPhoto } from "../../src/features/testing/photos/show-mutations";

@@ -15,7 +15,7 @@ export const MAX_ROWS = 20_100;
 export const MAX_COLUMNS = 400;
 /** The 60 measurements and 200 counts that a pattern holds, and what stands between them. */
 export const MAX_MEASUREMENT_ROWS = 300;
-export const MAX_CELLS = 250_000;
+const MAX_CELLS = 250_000;
 
 const MISSING = new Set(
   (

@@ -74,11 +74,7 @@ function scoreOf({ row, label, cm }: Measured, count: CountedRow, gauge: Gauge |
 type Fit = "tight" | "loose" | "no";
 
 /** The rest of each size beside the count at the gauge: how alike the sizes are, and how small it is. */
-function agreement(
-  lengths: readonly number[],
-  { values, direction }: CountedRow,
-  perCm: Gauge,
-): Fit {
+function agreement(lengths: readonly number[], { values, direction }: CountedRow, perCm: Gauge): Fit {
   const pairs = lengths.flatMap((length, index) => {
     const once = (values[index] ?? Number.NaN) / perCm[direction];
     return Number.isFinite(length * once) && once > 0 ? [{ length, once }] : [];

@@ -13,9 +13,7 @@ import { labelOfRow } from "./row-label";
 export type GuessedMeasurements = MeasurementChoices & Pick<GuessedUnit, "isNamed">;
 
 /** What is known beside the table: the unit and the gauge that a person gave. */
-export type KnownBeside = Partial<
-  Pick<MeasurementChoices, "unit" | "gaugeStitches" | "gaugeRows" | "gaugeOver">
->;
+export type KnownBeside = Partial<Pick<MeasurementChoices, "unit" | "gaugeStitches" | "gaugeRows" | "gaugeOver">>;
 
 /**
  * Guesses everything about a pasted table of measurements from its texts and numbers.
@@ -55,7 +53,11 @@ export function defaultTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "
     : { girthTolerance: "3/4", otherTolerance: "3/8" };
 }
 
-function gaugeOf({ gaugeStitches, gaugeRows, gaugeOver }: Pick<Stated, "gaugeStitches" | "gaugeRows" | "gaugeOver">): Gauge | null {
+function gaugeOf({
+  gaugeStitches,
+  gaugeRows,
+  gaugeOver,
+}: Pick<Stated, "gaugeStitches" | "gaugeRows" | "gaugeOver">): Gauge | null {
   const stitches = parseNumber(gaugeStitches);
   const rows = parseNumber(gaugeRows);
   const over = parseLength(gaugeOver, "cm");
@@ -66,7 +68,11 @@ function gaugeOf({ gaugeStitches, gaugeRows, gaugeOver }: Pick<Stated, "gaugeSti
 function withBases(
   view: Cells,
   layout: Layout,
-  { rows, unit, gauge }: { readonly rows: readonly RowChoice[]; readonly unit: "cm" | "in"; readonly gauge: Gauge | null },
+  {
+    rows,
+    unit,
+    gauge,
+  }: { readonly rows: readonly RowChoice[]; readonly unit: "cm" | "in"; readonly gauge: Gauge | null },
 ): RowChoice[] {
   const label = (row: number) => labelOfRow(view, layout, row);
   const numbers = (row: number, read: typeof readCount) =>

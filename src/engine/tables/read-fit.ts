@@ -3,8 +3,10 @@ import type { Tester } from "../pattern";
 type FitScale = NonNullable<Tester["fit"]>[number]["scale"];
 
 const LESS = /\btight|\bsnug|\bsmall|\bshort|\bnarrow|\bclose\b|\beng\b|\bknapp|\bkurz|\bserr|\bpetit/i;
-const MORE = /\bloose|\bbig\b|\blarge|\blong\b|\bwide\b|\broomy|\bbaggy|\boversize|\bweit\b|\bgross\b|\blang\b|\blocker/i;
-const A_LITTLE = /\ba (?:little|bit|touch|tad)\b|\bslight|\bsomewhat|\bbit\b|\brather|\betwas\b|\bleicht|\bun peu\b|-ish\b/i;
+const MORE =
+  /\bloose|\bbig\b|\blarge|\blong\b|\bwide\b|\broomy|\bbaggy|\boversize|\bweit\b|\bgross\b|\blang\b|\blocker/i;
+const A_LITTLE =
+  /\ba (?:little|bit|touch|tad)\b|\bslight|\bsomewhat|\bbit\b|\brather|\betwas\b|\bleicht|\bun peu\b|-ish\b/i;
 const FAR = /\bfar\b|\bmuch\b|\bway\b|\bvery\b|\btoo\b|\bviel\b|\bzu\b|\btrop\b/i;
 const RIGHT =
   /\bright\b|\bperfect|\bgood\b|\bgreat\b|\bfine\b|\bok(?:ay)?\b|\bas (?:expected|wished|intended|planned)\b|\btrue to size\b|\bwell\b|\bideal|\bpasst\b|\bgut\b|\bgenau\b|\bparfait|^yes\b|^exact/i;

@@ -9,7 +9,10 @@ export interface GaugeText {
 }
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?\s*[½¼¾]?)`;
-const STITCHES = new RegExp(String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?|sc|dc|hdc|tr|m|maschen|mailles?|puntos?)\b`, "i");
+const STITCHES = new RegExp(
+  String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?|sc|dc|hdc|tr|m|maschen|mailles?|puntos?)\b`,
+  "i",
+);
 const ROWS = new RegExp(String.raw`${NUMBER}\s*(?:rows?|rounds?|rnds?|r|reihen|rd|runden|rangs?|vueltas?)\b`, "i");
 const PAIR = new RegExp(String.raw`^${NUMBER}\s*(?:sts?|m)?\s*(?:x|×|by|\/|and|&|und|,(?=\s)|;|:)\s*${NUMBER}\b`, "i");
 const OVER = /(?:over|per|in|to|=|auf|\/|for)?\s*(\d+(?:[.,]\d+)?)\s*(cm|inch(?:es)?|in\b|"|”|″)/i;

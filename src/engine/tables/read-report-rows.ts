@@ -32,7 +32,10 @@ export function readReportRows(
   return { rows, passedOver, faults, questions };
 }
 
-function filledRows(view: Cells, choices: ReportChoices): { readonly testers: number[]; readonly passedOver: number[] } {
+function filledRows(
+  view: Cells,
+  choices: ReportChoices,
+): { readonly testers: number[]; readonly passedOver: number[] } {
   const { headerRow, columns } = choices;
   const width = Math.min(columnCount(view), columns.length);
   const read = columns.flatMap(({ kind }, column) => (kind !== "leave out" && column < width ? [column] : []));

@@ -69,7 +69,9 @@ function sumOf(
     kept,
   }: { readonly pattern: PatternDocument; readonly read: ReportRows; readonly kept: readonly TesterRow[] },
 ): ReportSum {
-  const measured = columns.flatMap((choice, column) => (choice.kind === "measurement" ? [{ id: choice.id, column }] : []));
+  const measured = columns.flatMap((choice, column) =>
+    choice.kind === "measurement" ? [{ id: choice.id, column }] : [],
+  );
   return {
     measurements: new Set(measured.map(({ id }) => id)).size,
     ofMeasurements: pattern.measurements.length,

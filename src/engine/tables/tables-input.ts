@@ -7,7 +7,9 @@ import { parseTableText } from "./table-text";
 /** Longer than any table that can be read: its cells with 40 characters each. */
 const MAX_TEXT = 10_000_000;
 
-const text = z.string().max(MAX_TEXT, { error: "is longer than 10 million characters, the most that can be read at once." });
+const text = z
+  .string()
+  .max(MAX_TEXT, { error: "is longer than 10 million characters, the most that can be read at once." });
 const unit = z.enum(["cm", "in"]).optional();
 
 const measurementsInput = z.strictObject({ text, unit });

@@ -18,7 +18,7 @@ export function luckOfMany({ candidatesOfKind }: Candidate): number {
  * @param solution the model without the candidate.
  * @returns the gain, at least −½ log(1 + prior variance × information).
  */
-export function scoreCandidate(solution: SurfaceSolution, { sensitivities, priorSd }: Candidate): number {
+function scoreCandidate(solution: SurfaceSolution, { sensitivities, priorSd }: Candidate): number {
   const cross = new Float64Array(solution.scales.length);
   let information = 0;
   let score = 0;

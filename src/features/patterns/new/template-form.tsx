@@ -89,12 +89,12 @@ export function TemplateForm({ formKey, unit }: TemplateFormProps) {
           </div>
         </Sheet>
       </Section>
-      <Section title="Ease and lengths" intro="These start as a guess of ours (common practice, no source).">
+      <Section title="Ease and lengths" intro="They start as a guess of ours. Change what you know better.">
         <TemplatePreferences key={chosen?.id} template={chosen} unit={unit} fields={fields} />
       </Section>
       <Section
         title="Sizes"
-        intro="What a table does not say of arms, necks and shoulders is taken from the bust (common practice, no source). Check the targets in your pattern."
+        intro="What a table does not say of arms, necks and shoulders is guessed from the bust. Check the targets in your pattern."
       >
         <FieldErrors id={fields.sizesFrom.id} errors={fields.sizesFrom.errors} />
         <NewPatternSizes

@@ -3,7 +3,7 @@ import { invitationLink } from "@/features/recruiting/invitations/access";
 import { database } from "@/server/database";
 
 /** The invented tester as whom the demo lets anybody look around, by their address there. */
-export const SHOWN_TESTER_ADDRESS = "marit@example.org";
+const SHOWN_TESTER_ADDRESS = "marit@example.org";
 
 /** The personal link of the demo's shown tester; null where they have finished with the test, or it is gone. */
 export async function shownTesterLink(): Promise<string | null> {

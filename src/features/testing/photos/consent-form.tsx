@@ -4,7 +4,7 @@ import { useActionState, useState } from "react";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { saveConsent } from "./photo-actions";
-import { PHOTO_USES, type PhotoUse } from "./photo-values";
+import { PHOTO_USES, type PhotoUse } from "./photo-views";
 
 interface ConsentFormProps {
   readonly testerId: string;

@@ -3,7 +3,7 @@
 import { useActionState, useId } from "react";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
-import { MAX_PHOTO_NOTE_LENGTH } from "./photo-values";
+import { MAX_PHOTO_NOTE_LENGTH } from "./photo-views";
 import { describeSamplePhoto } from "./sample-actions";
 
 interface DescriptionFormProps {

@@ -1,5 +1,5 @@
 import type { Prisma } from "@/generated/prisma/client";
-import type { PhotoView } from "./photo-values";
+import type { PhotoView } from "./photo-views";
 
 /** A photo as whoever sent it sees it. */
 export interface OwnPhoto {

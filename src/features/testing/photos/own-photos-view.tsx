@@ -8,7 +8,7 @@ import { OwnPhotoList } from "./own-photos";
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import type { OwnPhotos } from "./photo-data";
 import { PhotoForm } from "./photo-form";
-import { MAX_PHOTOS, PHOTO_VIEWS, type PhotoProblem } from "./photo-values";
+import { MAX_PHOTOS, PHOTO_VIEWS, type PhotoProblem } from "./photo-views";
 
 interface OwnPhotosViewProps {
   readonly tester: Pick<TesterRead, "testerId" | "creditName" | "stoppedAt" | "call">;

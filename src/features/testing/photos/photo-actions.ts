@@ -7,7 +7,7 @@ import { viewerAction, type Failure } from "@/server/action";
 import { parseForm, readForm, textOf } from "@/server/read-form";
 import { forTester } from "../home/for-tester";
 import { deleteOwnPhoto, noteTakenDown, storeConsent } from "./photo-mutations";
-import { PHOTO_USES } from "./photo-values";
+import { PHOTO_USES } from "./photo-views";
 import { showPhoto } from "./show-mutations";
 
 /** A tester deletes one of their photos. */

@@ -1,4 +1,4 @@
-import type { PhotoSize } from "./photo-values";
+import type { PhotoSize } from "./photo-views";
 
 /** Where a photo is served, to those who may see it. */
 export function photoAddress(photoId: string, size: PhotoSize): string {

@@ -1,4 +1,4 @@
-import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type PhotoView } from "./photo-values";
+import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse, type PhotoView } from "./photo-views";
 
 export const VIEW_LABELS: Readonly<Record<PhotoView, string>> = {
   swatch: "Swatch",

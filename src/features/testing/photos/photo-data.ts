@@ -6,7 +6,7 @@ import type { Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "../home/access";
 import { OWN_PHOTO, toOwnPhoto, type OwnPhoto } from "./own-photo-data";
 import { photoScope, type PhotoAccess } from "./photo-access";
-import type { PhotoSize, PhotoUse } from "./photo-values";
+import type { PhotoSize, PhotoUse } from "./photo-views";
 
 export interface OwnPhotos {
   readonly photos: readonly OwnPhoto[];

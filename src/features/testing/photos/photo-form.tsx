@@ -6,7 +6,7 @@ import { Field, TextInput } from "@/ui/field";
 import { ChosenPhotos, type ChosenPhoto } from "./chosen-photos";
 import { PROBLEM_SENTENCES, VIEW_LABELS } from "./photo-copy";
 import type { PhotoOwnerId } from "./photo-schema";
-import { MAX_PHOTO_BYTES, MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, type PhotoProblem, type PhotoView } from "./photo-values";
+import { MAX_PHOTO_BYTES, MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, type PhotoProblem, type PhotoView } from "./photo-views";
 import type { PhotoToSend } from "./send-photo";
 import { SendingPhotos } from "./sending-photos";
 import { usePhotoQueue, type QueuedPhoto } from "./use-photo-queue";

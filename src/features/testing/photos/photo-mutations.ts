@@ -9,7 +9,7 @@ import { openTesterScope, testerScope, type TesterAccess } from "../home/access"
 import { isWornByChild } from "./photo-data";
 import { ownerColumns, type PhotoOwner } from "./photo-owner-access";
 import type { SentPhoto } from "./photo-schema";
-import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse } from "./photo-values";
+import { MAX_PHOTO_BYTES, MAX_PHOTOS, type PhotoProblem, type PhotoUse } from "./photo-views";
 import { withdrawUses } from "./withdraw-mutations";
 
 /**

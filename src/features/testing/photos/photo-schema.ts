@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
-import { MAX_PHOTO_NOTE_LENGTH, PHOTO_PROBLEMS, PHOTO_SIZES, PHOTO_VIEWS } from "./photo-values";
+import { MAX_PHOTO_NOTE_LENGTH, PHOTO_PROBLEMS, PHOTO_SIZES, PHOTO_VIEWS } from "./photo-views";
 
 /** Whose photo it is: a tester's, or of the sample of a pattern. */
 export const photoOwnerIdSchema = z.union([z.object({ testerId: z.uuid() }), z.object({ patternId: z.uuid() })]);

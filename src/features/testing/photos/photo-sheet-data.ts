@@ -2,7 +2,7 @@ import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import { noteOf } from "./own-photo-data";
-import type { PhotoUse, PhotoView } from "./photo-values";
+import type { PhotoUse, PhotoView } from "./photo-views";
 import { isShowable } from "./shown-photo-data";
 
 export interface SheetPhoto {

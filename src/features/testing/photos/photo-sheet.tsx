@@ -10,7 +10,7 @@ import { setShown } from "./photo-actions";
 import { allowedWords, VIEW_LABELS } from "./photo-copy";
 import { PhotoImage } from "./photo-image";
 import type { PhotoSheetQuery } from "./photo-schema";
-import { PHOTO_VIEWS, type PhotoView } from "./photo-values";
+import { PHOTO_VIEWS, type PhotoView } from "./photo-views";
 import type { SheetPhoto } from "./photo-sheet-data";
 import { sheetHref, sheetPage } from "./sheet-page";
 

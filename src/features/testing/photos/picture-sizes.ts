@@ -1,6 +1,6 @@
 import sharp, { type OutputInfo } from "sharp";
 import { PROBLEM_SENTENCES } from "./photo-copy";
-import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-values";
+import { MAX_PHOTO_PIXELS, PHOTO_SIZES } from "./photo-views";
 
 /** A stored file of a photo. */
 interface Picture {

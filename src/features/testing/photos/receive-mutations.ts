@@ -4,7 +4,7 @@ import { AppError } from "@/server/errors";
 import { photoOwner } from "./photo-owner-access";
 import { receivePhoto } from "./photo-mutations";
 import { photoOwnerIdSchema, sentPhotoSchema, type PhotoOwnerId } from "./photo-schema";
-import type { PhotoProblem } from "./photo-values";
+import type { PhotoProblem } from "./photo-views";
 import { readSentForm } from "./sent-form";
 
 /** Takes the photos of a request: one as its body, as our script sends it, or several in a form without scripts. */

@@ -8,7 +8,7 @@ import { readPicture } from "@/server/photo-store";
 import type { Viewer } from "@/server/viewer";
 import type { OwnPhoto } from "./own-photo-data";
 import { photosOf } from "./photo-data";
-import type { PhotoView } from "./photo-values";
+import type { PhotoView } from "./photo-views";
 
 export interface SamplePhoto {
   readonly photoId: string;

@@ -5,7 +5,7 @@ import { Sheet } from "@/ui/sheet";
 import { WatchFor } from "@/ui/watch-for";
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import { PhotoForm } from "./photo-form";
-import { MAX_PHOTOS, SAMPLE_VIEWS, type PhotoProblem } from "./photo-values";
+import { MAX_PHOTOS, SAMPLE_VIEWS, type PhotoProblem } from "./photo-views";
 import type { OwnPhoto } from "./own-photo-data";
 import { SamplePhotoList } from "./sample-photo-list";
 

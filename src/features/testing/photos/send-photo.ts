@@ -1,6 +1,6 @@
 import { PROBLEM_SENTENCES } from "./photo-copy";
 import type { PhotoOwnerId } from "./photo-schema";
-import { PHOTO_PROBLEMS, type PhotoView } from "./photo-values";
+import { PHOTO_PROBLEMS, type PhotoView } from "./photo-views";
 
 export interface PhotoToSend {
   /** Stays the same however often it is sent. */

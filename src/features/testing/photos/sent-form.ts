@@ -5,7 +5,7 @@ import busboy from "busboy";
 import { z } from "zod";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { photoOwnerIdSchema, sentPhotoSchema, type PhotoOwnerId, type SentPhoto } from "./photo-schema";
-import { MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, PHOTO_VIEWS } from "./photo-values";
+import { MAX_PHOTO_NOTE_LENGTH, MAX_PHOTOS, PHOTO_VIEWS } from "./photo-views";
 
 const formSchema = z.intersection(
   photoOwnerIdSchema,

@@ -2,7 +2,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import { callPageHref } from "@/features/calls/call-pages";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
 import type { PhotoSheetQuery } from "./photo-schema";
-import { PHOTO_VIEWS } from "./photo-values";
+import { PHOTO_VIEWS } from "./photo-views";
 import type { SheetPhoto } from "./photo-sheet-data";
 
 const PHOTOS_A_PAGE = 36;

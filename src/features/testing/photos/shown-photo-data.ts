@@ -4,7 +4,7 @@ import { patternScope } from "@/features/patterns/access";
 import { publishedScope, type PublishedCall } from "@/features/recruiting/listing/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import type { PhotoUse, PhotoView } from "./photo-values";
+import type { PhotoUse, PhotoView } from "./photo-views";
 
 /** A tester's photo on the public page of a call of the pattern. */
 export interface ShownPhoto {

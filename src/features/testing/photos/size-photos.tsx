@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { VIEW_LABELS } from "./photo-copy";
 import { PhotoPicture } from "./photo-picture";
-import type { PhotoView } from "./photo-values";
+import type { PhotoView } from "./photo-views";
 import type { SheetPhoto } from "./photo-sheet-data";
 import { sheetHref } from "./sheet-page";
 

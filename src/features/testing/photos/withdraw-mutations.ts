@@ -1,7 +1,7 @@
 import "server-only";
 import type { Connection } from "@/server/transaction";
 import type { TesterToForget } from "../forget/access";
-import type { PhotoUse } from "./photo-values";
+import type { PhotoUse } from "./photo-views";
 
 /** Deletes a tester's photos and takes back what they allowed. */
 export async function forgetPhotos(connection: Connection, whose: TesterToForget): Promise<void> {

@@ -5,7 +5,7 @@ import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { Field, TextInput } from "@/ui/field";
 import { sayCreditName } from "./thanks-actions";
-import { MAX_CREDIT_NAME_LENGTH } from "./thanks-values";
+import { MAX_CREDIT_NAME_LENGTH } from "./reward-steps";
 
 interface CreditFormProps {
   readonly testerId: string;

@@ -6,7 +6,7 @@ import { Button } from "@/ui/button";
 import { Field, TextArea } from "@/ui/field";
 import { SeveralBar } from "@/ui/several-bar";
 import { noteReward } from "./thanks-actions";
-import { MAX_PAYMENT_LENGTH, type RewardStep } from "./thanks-values";
+import { MAX_PAYMENT_LENGTH, type RewardStep } from "./reward-steps";
 
 /** Id of the form of what is noted for several testers; their boxes stand in the list. */
 export const REWARDED_TESTERS = "rewarded-testers";

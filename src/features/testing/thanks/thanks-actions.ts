@@ -7,7 +7,7 @@ import { forTester } from "../home/for-tester";
 import { chosenTestersAction } from "../progress/chosen-testers-action";
 import { noteRewards, storeCreditName } from "./thanks-mutations";
 import { oneLine } from "./thanks-schema";
-import { MAX_CREDIT_NAME_LENGTH, MAX_PAYMENT_LENGTH, REWARD_STEPS } from "./thanks-values";
+import { MAX_CREDIT_NAME_LENGTH, MAX_PAYMENT_LENGTH, REWARD_STEPS } from "./reward-steps";
 
 const creditSchema = z.object({
   testerId: z.string(),

@@ -5,7 +5,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "../home/access";
-import type { RewardStep } from "./thanks-values";
+import type { RewardStep } from "./reward-steps";
 
 /**
  * Stores how a tester would like to be named; "" for not at all. They may say so after the call is closed, too.

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { PhotoView } from "@/features/testing/photos/photo-values";
+import type { PhotoView } from "@/features/testing/photos/photo-views";
 import type { SheetPhoto } from "@/features/testing/photos/photo-sheet-data";
 import { sheetHref, sheetPage } from "@/features/testing/photos/sheet-page";
 import { patternDocument } from "../../../factories/pattern";
