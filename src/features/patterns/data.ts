@@ -205,19 +205,6 @@ export async function listRevisions(access: PatternAccess): Promise<Revision[]> 
   return rows.map(toRevision);
 }
 
-export interface PatternMarks {
-  /** Made up for the demo. */
-  readonly isDemo: boolean;
-  readonly archivedAt: Date | null;
-}
-
-export async function patternMarks(access: PatternAccess): Promise<PatternMarks> {
-  const select = { isDemo: true, archivedAt: true } as const;
-  const row = await database().pattern.findUnique({ where: patternScope(access), select });
-  if (row === null) throw new AppError("not-found");
-  return row;
-}
-
 /** Edits that are not a revision yet; null where there never were any. */
 export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   const row = await database().draft.findFirst({

@@ -13,13 +13,12 @@ import {
   listCalls,
   listPatterns,
   listRevisions,
-  patternMarks,
   revisionByNumber,
   type Draft,
-  type PatternMarks,
   type PatternSummary,
   type Revision,
 } from "./data";
+import { patternMarks, type PatternMarks } from "./pattern-marks-data";
 import { publishedVersions, type PublishedVersion } from "./published-data";
 
 /** What every page of a pattern shows. */
