@@ -3,7 +3,7 @@ import type { World } from "./access-world";
 
 /** Reports that are understood as far as the question whose they are. */
 export function pastedReports({ patternId, callId }: World) {
-  const choices = { headerRow: 0, columns: [], swatchOver: "10 cm", washed: true };
+  const choices = { turned: false, headerRow: 0, columns: [], swatchOver: "10 cm", washed: true, leaveUnread: false };
   return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
 }
 

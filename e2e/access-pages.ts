@@ -51,7 +51,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/delete": {
     path: ({ patternId }) => `/patterns/${patternId}/delete`,
-    answers: { ...everyone<PageAnswer>("nothing"), visitor: "/sign-in", owner: "shown" },
+    answers: SEES,
   },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
   "/patterns/[patternId]/export": { path: ({ patternId }) => `/patterns/${patternId}/export`, answers: SEES },

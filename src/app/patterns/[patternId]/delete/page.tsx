@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { patternAccess } from "@/features/patterns/access";
+import { loadPattern } from "@/features/patterns/loaders";
 import { patternDeletion } from "@/features/testing/pattern-deletion/pattern-deletion-data";
 import { PatternDeletionView } from "@/features/testing/pattern-deletion/pattern-deletion-view";
-import { foundOr404 } from "@/server/found-or-404";
-import { requireViewer } from "@/server/viewer";
+import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 
 const TITLE = "Delete this pattern";
@@ -13,18 +13,21 @@ export const metadata: Metadata = { title: TITLE };
 
 export default async function DeletePatternPage({ params }: PageProps<"/patterns/[patternId]/delete">) {
   const { patternId } = await params;
-  const viewer = await requireViewer();
-  const deletion = await foundOr404(patternAccess(viewer, patternId, "owner").then(patternDeletion));
+  const { viewer, isOwner, revision } = await loadPattern(patternId);
   return (
     <Page
       title={TITLE}
       above={
         <Link href={`/patterns/${patternId}`} className="text-link">
-          {deletion.pattern.name}
+          {revision.document.name}
         </Link>
       }
     >
-      <PatternDeletionView deletion={deletion} />
+      {isOwner ? (
+        <PatternDeletionView deletion={await patternDeletion(await patternAccess(viewer, patternId, "owner"))} />
+      ) : (
+        <Notice title="Only its owner can delete a pattern" />
+      )}
     </Page>
   );
 }
