@@ -145,12 +145,12 @@ test("the unit is asked once, what is left out is told, and answers in inches ar
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
 });
 
-test("a table of 100,000 cells is told to be too large", async ({ page }) => {
+test("a table of too many rows is told to be too large", async ({ page }) => {
   await signUp(page, new Hand());
   await page.goto("/patterns/new/paste");
   const area = page.getByLabel("Your finished measurements");
   await takenOver(area);
   const line = Array.from({ length: 20 }, (_, index) => String(index + 30)).join("\t");
-  await area.fill(Array.from({ length: 5_000 }, () => line).join("\n"));
-  await expect(page.getByText(/This table has 5,000 rows and 20 columns; at most 300 rows/)).toBeVisible();
+  await area.fill(Array.from({ length: 400 }, () => line).join("\n"));
+  await expect(page.getByText(/This table has 400 rows and 20 columns; at most 300 rows/)).toBeVisible();
 });
