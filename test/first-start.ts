@@ -25,12 +25,12 @@ async function answers(address: string): Promise<void> {
   check((await statusOf(`${address}/ready`)) === 200, "the server says that it is ready");
 }
 
-/** @returns the id of the demo's open call. */
+/** @returns the id of the demo’s call that takes applications. */
 async function openCall(folder: string): Promise<string> {
   const client = new Client({ connectionString: readFileSync(join(folder, "database-url"), "utf8").trim() });
   await client.connect();
   try {
-    const { rows } = await client.query("SELECT id FROM call");
+    const { rows } = await client.query("SELECT call_id AS id FROM listing WHERE apply_until > now()");
     return z.tuple([z.object({ id: z.string() })]).parse(rows)[0].id;
   } finally {
     await client.end();
