@@ -211,7 +211,7 @@ describe("accepting the proposals of the demonstration's call", { timeout: 60_00
     const reason = proposedReason(acceptedCopy(take, { causes: OUTPUT.causes, pattern: CALL.pattern, unit: "cm" }));
     expect(reason).toContain("Fix the instructions for size 2X.");
     expect(reason).toContain(
-      "“Neck band” takes 0.8 cm more than stated (± 0.1 cm). Set “Neck band” to 2.8 cm (now 2) and recalculate stitches and rows. “Upper arm” grows too much per size: 2.5 cm too wide in the largest (± 0.3 cm), and 2.5 cm too narrow in the smallest. Add a correction to “Upper arm” that grows with the size and recalculate stitches and rows. In size 2X the instructions give 7 (± 1.6) more stitches for “Body stitches” than your grading. Fix the instructions for size 2X.",
+      "“Neck band” takes 0.8 cm more than stated (± 0.1 cm). Set “Neck band” to 2.8 cm (now 2) and recalculate stitches and rows. “Upper arm” grows too much per size: 2.5 cm too wide in the largest (± 0.3 cm), and 2.5 cm too narrow in the smallest. Add a correction to “Upper arm” that grows with the size and recalculate stitches and rows. Perhaps in size 2X the instructions give 7 (± 1.6) more stitches for “Body stitches” than your grading. Fix the instructions for size 2X.",
     );
     expect(reason.length).toBeLessThanOrEqual(1_000);
   });
