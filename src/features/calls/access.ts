@@ -8,7 +8,7 @@ import {
   type PatternAccess,
   type Role,
 } from "@/features/patterns/access";
-import type { Prisma } from "@/generated/prisma/client";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
@@ -122,6 +122,13 @@ export async function teachingCalls(
 /** Where clause of the call that was proved, for reading. */
 export function callScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {
   return { id: callId, pattern: patternScope(pattern) };
+}
+
+/** The same as a condition of an SQL query, which says itself which rows of the call it reads. */
+export function callScopeSql({ callId, pattern }: CallAccess): Prisma.Sql {
+  return Prisma.sql`EXISTS (
+    SELECT FROM call JOIN membership USING (pattern_id)
+    WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)`;
 }
 
 /** Where clause of the call that was proved, for writing. */

@@ -1,7 +1,7 @@
 import "server-only";
 import { database } from "@/server/database";
 import { ROWS_A_PAGE } from "@/ui/page-number";
-import { callScope, type CallAccess } from "./access";
+import { callScope, callScopeSql, type CallAccess } from "./access";
 import type { CallTester } from "./data";
 
 export interface CallReport extends CallTester {
@@ -22,9 +22,7 @@ export interface ReportsBySize {
 export async function reportsBySize(access: CallAccess): Promise<ReportsBySize> {
   const rows = await database().$queryRaw<{ readonly size: string; readonly many: number }[]>`
     SELECT size, count(*)::int AS many FROM tester
-    WHERE call_id = ${access.callId}::uuid AND reported_at IS NOT NULL AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${access.callId}::uuid AND account_id = ${access.pattern.accountId}::uuid)
+    WHERE call_id = ${access.callId}::uuid AND reported_at IS NOT NULL AND ${callScopeSql(access)}
     GROUP BY size`;
   const total = rows.reduce((sum, { many }) => sum + many, 0);
   return {

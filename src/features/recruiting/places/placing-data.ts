@@ -1,7 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import { applicationSchema, measurementsSchema } from "@/features/recruiting/applications/schema";
-import type { CallAccess } from "@/features/calls/access";
+import { callScopeSql, type CallAccess } from "@/features/calls/access";
 import { listingSchema, testerDatesSchema, type ListingDocument } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
@@ -96,9 +96,10 @@ export type PlacingPerson = z.infer<typeof personSchema>;
 
 /** People of a call with their current names and measurements; withdrawn applicants are left out. */
 export async function placingPeople(
-  { callId, pattern }: CallAccess,
+  access: CallAccess,
   { positions, applications, testers }: Asked,
 ): Promise<readonly PlacingPerson[]> {
+  const { callId } = access;
   if (positions.length + applications.length + testers.length === 0) return [];
   const rows = await database().$queryRaw<unknown[]>`
     WITH asked AS (
@@ -125,9 +126,7 @@ export async function placingPeople(
     LEFT JOIN tester ON tester.id = asked.tester_id AND tester.call_id = ${callId}::uuid
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
     LEFT JOIN tester_body ON tester_body.tester_id = tester.id
-    WHERE num_nonnulls(application.id, tester.id) > 0 AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
+    WHERE num_nonnulls(application.id, tester.id) > 0 AND ${callScopeSql(access)}
     ORDER BY asked.position`;
   return z.array(personSchema).parse(rows);
 }

@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import type { CallAccess } from "@/features/calls/access";
+import { callScopeSql, type CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 
@@ -48,10 +48,7 @@ interface WantedAnswers {
   readonly most: number | null;
 }
 
-async function readAnswers(
-  { callId, pattern }: CallAccess,
-  { withWordsOnly, most }: WantedAnswers,
-): Promise<FitAnswer[]> {
+async function readAnswers(access: CallAccess, { withWordsOnly, most }: WantedAnswers): Promise<FitAnswer[]> {
   const wanted = withWordsOnly ? WITH_WORDS : Prisma.sql`true`;
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.code AS tester, coalesce(tester_contact.name, tester.code) AS name,
@@ -63,9 +60,7 @@ async function readAnswers(
     ) AS newest ON true
     CROSS JOIN LATERAL jsonb_array_elements(coalesce(newest.document -> 'fit', '[]')) AS answer
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
-    WHERE tester.call_id = ${callId}::uuid AND ${wanted} AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
+    WHERE tester.call_id = ${access.callId}::uuid AND ${wanted} AND ${callScopeSql(access)}
     ORDER BY tester.position
     LIMIT ${most}`;
   return z.array(answerSchema).parse(rows);

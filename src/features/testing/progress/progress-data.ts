@@ -1,7 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import { testerResultsSchema } from "@/engine/results";
-import { callScope, type CallAccess } from "@/features/calls/access";
+import { callScope, callScopeSql, type CallAccess } from "@/features/calls/access";
 import { openSizesSql } from "@/features/calls/tester-status-data";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
@@ -66,13 +66,14 @@ const rowSchema = z.object({
 
 /** The progress of a call's testers, in the order of the ids; ids of other calls are skipped. */
 export async function progressRows(
-  { callId, pattern }: CallAccess,
+  access: CallAccess,
   {
     testerIds,
     time,
     now = new Date(),
   }: { readonly testerIds: readonly string[]; readonly time: CallTime; readonly now?: Date },
 ): Promise<ProgressRow[]> {
+  const { callId } = access;
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.id AS "testerId", tester.code, tester_contact.name, tester_contact.email, tester.size,
       tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
@@ -95,9 +96,7 @@ export async function progressRows(
                        ORDER BY created_at DESC, id DESC LIMIT 1) AS milestone ON true
     LEFT JOIN LATERAL (SELECT version, answered_measurements, created_at FROM report WHERE tester_id = tester.id
                        ORDER BY version DESC LIMIT 1) AS sent ON true
-    WHERE tester.call_id = ${callId}::uuid AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
+    WHERE tester.call_id = ${callId}::uuid AND ${callScopeSql(access)}
     ORDER BY asked.place`;
   return z
     .array(rowSchema)

@@ -1,6 +1,6 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
-import type { CallAccess } from "@/features/calls/access";
+import { callScopeSql, type CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import type { ProgressRow } from "./progress-data";
 import { invitationSql, openSizesSql } from "@/features/calls/tester-status-data";
@@ -209,7 +209,7 @@ function offGaugeSql({ callId }: CallAccess, measurements: readonly string[]): P
 }
 
 function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): Prisma.Sql {
-  const { callId, pattern } = access;
+  const { callId } = access;
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
     SELECT tester.id, tester.position, tester.size, tester.status, tester.reported_at,
@@ -236,7 +236,5 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
     LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
     LEFT JOIN jsonb_to_recordset(${JSON.stringify(own)}::jsonb)
       AS own(dates jsonb, swatch_by timestamptz, report_by timestamptz) ON own.dates = tester.dates
-    WHERE tester.call_id = ${callId}::uuid AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)`;
+    WHERE tester.call_id = ${callId}::uuid AND ${callScopeSql(access)}`;
 }

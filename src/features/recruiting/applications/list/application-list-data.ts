@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { bodyRuler, REACH, type RulerMark } from "@/engine/places";
-import type { CallAccess } from "@/features/calls/access";
+import { callScopeSql, type CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
@@ -94,7 +94,7 @@ export async function neighbourIds(access: CallAccess, applicationId: string, as
 }
 
 /** All applications, each with the lengths that decide the size: `cm_0`, `cm_1` and so on. */
-function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): Prisma.Sql {
+function appliedSql(access: CallAccess, fitBy: readonly string[]): Prisma.Sql {
   const lengths = fitBy.map(
     (id, index) => Prisma.sql`, (body.measurements ->> ${id})::float8 AS ${Prisma.raw(`cm_${index}`)}`,
   );
@@ -104,9 +104,7 @@ function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): 
       ${Prisma.join([Prisma.empty, ...lengths], " ")}
     FROM application
     LEFT JOIN application_body AS body ON body.application_id = application.id AND withdrawn_at IS NULL
-    WHERE application.call_id = ${callId}::uuid AND EXISTS (
-      SELECT FROM call JOIN membership USING (pattern_id)
-      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)`;
+    WHERE application.call_id = ${access.callId}::uuid AND ${callScopeSql(access)}`;
 }
 
 function chosenSql(asked: Asked): Prisma.Sql {
