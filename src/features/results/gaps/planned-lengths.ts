@@ -1,6 +1,6 @@
 import type { Cell } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
-import { predict } from "@/engine/prediction";
+import { finishedMeasurements } from "@/engine/prediction";
 
 /** A length as the pattern plans it and as testers measured it, at the pattern's own gauge, cm; null where it is not known. */
 interface PlannedLength {
@@ -11,8 +11,8 @@ interface PlannedLength {
 /** The planned and measured length of each cell: a tester's own gauge is taken out, as it is of the difference. */
 export function plannedLengths(pattern: PatternDocument): (measurement: string, cell: Cell) => PlannedLength {
   const planned = new Map(
-    pattern.sizes.flatMap(({ id: size }) =>
-      predict({ pattern, size }).measurements.map(({ measurement, designCm }) => [`${size} ${measurement}`, designCm]),
+    finishedMeasurements(pattern).flatMap(({ measurement: { id }, sizes }) =>
+      sizes.map(({ size, designCm }) => [`${size} ${id}`, designCm]),
     ),
   );
   return (measurement, { size, gapCm, reports }) => {
