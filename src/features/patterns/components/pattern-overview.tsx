@@ -4,6 +4,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Fold } from "@/ui/fold";
 import { Notice } from "@/ui/notice";
+import { LinkList } from "@/ui/link-list";
 import { Section } from "@/ui/section";
 import { FabricCards } from "./fabric-cards";
 import { FaultList } from "./fault-list";
@@ -108,21 +109,19 @@ export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
         ) : null
       }
     >
-      <ul className="divide-y divide-line rounded-sheet border border-line bg-sheet shadow-sheet">
-        {calls.map(({ callId, title, testers }) => (
-          <li key={callId} className="flex flex-wrap items-baseline justify-between gap-x-6 px-5 py-3">
-            <Link href={`/calls/${callId}`} className="text-link min-w-0 font-semibold wrap-anywhere">
-              {title}
-            </Link>
-            <p className="text-soft">
+      <LinkList
+        items={calls.map(({ callId, title, testers }) => ({
+          ...{ href: `/calls/${callId}`, name: title },
+          says: (
+            <>
               {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
               <a href={`/calls/${callId}/export`} download className="text-link">
                 Export file
               </a>
-            </p>
-          </li>
-        ))}
-      </ul>
+            </>
+          ),
+        }))}
+      />
     </Section>
   );
 }
