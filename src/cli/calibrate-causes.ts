@@ -16,13 +16,13 @@ const DESIGN: Design = "3 a size";
 
 const KINDS = ["allowance", "settle", "stretch", "count", "offset", "step", "from"] as const;
 const FAULTS = ["cause", "cause and small errors"] as const;
-const TROUBLES: readonly Trouble[] = [
+const TROUBLES = [
   "none",
   "2 % of readings wrong",
   "one tester wholly wrong",
   "rough noise",
   "all 4 % tight",
-];
+] as const satisfies readonly Trouble[];
 const FAULT_NAMES = {
   cause: "the cause alone",
   "cause and small errors": "beside small errors everywhere",
@@ -30,7 +30,7 @@ const FAULT_NAMES = {
 
 const runSchema = z.union([
   z.object({ kind: z.enum(KINDS), fault: z.enum(FAULTS), seed: z.int() }),
-  z.object({ trouble: z.enum(["none", ...TROUBLES]), seed: z.int() }),
+  z.object({ trouble: z.enum(TROUBLES), seed: z.int() }),
 ]);
 const namedSchema = z.object({
   ...{ tellable: z.int(), named: z.int(), namedByTold: z.int() },

@@ -26,25 +26,18 @@ export function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[
   const texts = lengths.flatMap((row) => layout.sizeColumns.map((column) => cellAt(view, row, column)));
   const named =
     unitOverColumns(view, layout) ??
-    unitNamed(
-      view
-        .slice(0, layout.headerRow + 1)
-        .flat()
-        .join(" , ")
-        .replace(GAUGE_WIDTHS, ""),
-    ) ??
+    unitIn(view.slice(0, layout.headerRow + 1)) ??
     unitOfRows(rows) ??
-    unitNamed(
-      view
-        .filter((_, row) => row > layout.headerRow && isHeading(view, layout, row))
-        .flat()
-        .join(" , ")
-        .replace(GAUGE_WIDTHS, ""),
-    ) ??
+    unitIn(view.filter((_, row) => row > layout.headerRow && isHeading(view, layout, row))) ??
     unitInCells(texts);
   return named === null
     ? { unit: unitOfNumbers(view, layout, { rows, texts }), isNamed: false }
     : { unit: named, isNamed: true };
+}
+
+/** As words say it, but for the widths of gauges. */
+function unitIn(rows: Cells): "cm" | "in" | null {
+  return unitNamed(rows.flat().join(" , ").replace(GAUGE_WIDTHS, ""));
 }
 
 /** Below merged names of sizes, a row may give each column's unit. */

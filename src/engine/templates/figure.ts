@@ -57,7 +57,7 @@ export function armEase({ template, easeCm }: Pick<TemplateRequest, "template" |
   return template === "drop-shoulder" ? halves(Math.max(4, easeCm / 2)) : halves(Math.max(2, easeCm / 3));
 }
 
-/** The upper arm of the body, where every size has it and none is less than in the size before. */
+/** Whether every size has the upper arm of its body, and none a smaller one than the size before. */
 export function hasArms({ sizes }: Pick<TemplateRequest, "sizes">): boolean {
   const arms = sizes.map(({ body }) => body[BODY.upperArm.id]);
   return arms.every((arm, index) => arm !== undefined && arm >= (arms[index - 1] ?? 0));

@@ -137,7 +137,7 @@ export function craftSteps(craft: PatternDocument["craft"]) {
   };
 }
 
-/** The same target in every size, or one of each. */
+/** A target of each size, cm. @param cmOf by the size’s index. */
 export function targetOf(
   { sizes }: Pick<TemplateRequest, "sizes">,
   cmOf: (index: number) => number,
