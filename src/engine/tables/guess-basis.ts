@@ -24,8 +24,8 @@ interface Measured {
 type Basis = Pick<RowChoice, "workedIn" | "countRow">;
 
 const ALONG = /\bdepth\b|\bheight\b|\bdrop\b|\blength\b|\blong\b|\bto\b|\bfrom\b|\bside\b|\bunder ?arm\b|länge|tiefe/i;
-const WORKED_TO_LENGTH = /\blength\b|\blong\b|länge/i;
-const NOT_COUNTED = /\bside\b|\bseam\b|\bto\b|\bfrom\b/i;
+const WORKED_TO_LENGTH = /\blength\b|\blong\b|\bside\b|\bseam\b|\bto\b|\bfrom\b|länge/i;
+const ACROSS = /\bacross\b|\bwidth\b|\bwide\b|\bshoulders? to shoulders?\b|breite/i;
 /** At most this often goes one count into a length: front and back, both halves of each. */
 const MAX_TIMES = 4;
 /** Edgings and ease take or add at most this share of a length; common practice, no source. */
@@ -39,7 +39,7 @@ const MIN_WORDS = 0.5;
 /**
  * Which count a finished length is worked in: one whose stitches or rows come to it at the gauge, in most sizes with the
  * same rest; among those the one with most words in common. Without a gauge words decide, where the count grows as the
- * length does.
+ * length does. Where no count comes to it, a length is worked until it measures that: stitches are never guessed for one.
  */
 export function guessBasis(measured: Measured, counts: readonly CountedRow[], gauge: Gauge | null): Basis {
   let best: CountedRow | null = null;
@@ -52,8 +52,9 @@ export function guessBasis(measured: Measured, counts: readonly CountedRow[], ga
 }
 
 function withoutCount(label: string): Basis {
+  if (ACROSS.test(label)) return { workedIn: "stitches", countRow: null };
   if (WORKED_TO_LENGTH.test(label)) return { workedIn: "ruler", countRow: null };
-  return { workedIn: ALONG.test(label) && !NOT_COUNTED.test(label) ? "rows" : "stitches", countRow: null };
+  return { workedIn: ALONG.test(label) ? "rows" : "stitches", countRow: null };
 }
 
 function scoreOf({ row, label, cm }: Measured, count: CountedRow, gauge: Gauge | null): number {

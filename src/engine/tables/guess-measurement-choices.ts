@@ -33,7 +33,7 @@ export function choicesOfLayout(cells: Cells, layout: Layout, beside: KnownBesid
   const rows = guessRowChoices(view, layout);
   const guessed = guessUnit(view, layout, rows);
   const unit = beside.unit ?? guessed.unit;
-  const stated = guessStated(view, layout.headerRow);
+  const stated = guessStated(view, { headerRow: layout.headerRow, unit });
   const gauge = gaugeOf({ ...stated, ...beside });
   return {
     ...layout,

@@ -1,3 +1,4 @@
+import type { LengthUnit } from "../units";
 import { cellAt, columnCount, type Cells } from "./cells";
 
 /** What a table's own words tell beside its numbers; "" where they tell nothing. Numbers as typed. */
@@ -18,8 +19,12 @@ const OVER_CM = /\b10\s*cm\b/i;
 const TOOL = new RegExp(String.raw`${NUMBER}\s*mm\b`, "i");
 const KNITTING = /\bknit|\bneedle|\bcast[ -]?on\b|\bpurl|\bnadel|\bstricken/i;
 
-/** Gauge, tool, craft and name, where the pasted cells happen to tell them. @param view turned where sizes run down. */
-export function guessStated(view: Cells, headerRow: number): Stated {
+/**
+ * Gauge, tool, craft and name, where the pasted cells happen to tell them.
+ *
+ * @param view turned where sizes run down. @param unit of the table; a gauge without a width is over the usual one in it.
+ */
+export function guessStated(view: Cells, { headerRow, unit }: { headerRow: number; unit: LengthUnit }): Stated {
   const rows = view.map((_, row) => joined(view, row));
   const gauge = rows.find((text) => STITCHES.test(text) && (OVER_CM.test(text) || OVER_INCHES.test(text))) ?? "";
   const tool =
@@ -29,7 +34,7 @@ export function guessStated(view: Cells, headerRow: number): Stated {
     craft: rows.some((text) => KNITTING.test(text)) ? "knitting" : "crochet",
     gaugeStitches: STITCHES.exec(gauge)?.[1] ?? "",
     gaugeRows: ROWS.exec(gauge)?.[1] ?? "",
-    gaugeOver: OVER_INCHES.test(gauge) && !OVER_CM.test(gauge) ? "4 in" : "10 cm",
+    gaugeOver: OVER_CM.test(gauge) ? "10 cm" : OVER_INCHES.test(gauge) || unit === "in" ? "4 in" : "10 cm",
     toolMm: TOOL.exec(tool)?.[1] ?? "",
   };
 }

@@ -101,6 +101,19 @@ describe("a pasted table of finished measurements", () => {
     expect(pattern.measurements[0]?.target).toEqual({ cm: { s: 36 * 2.54, m: 97.155 } });
   });
 
+  it("never guesses stitches for a length that is worked up, from whatever words", () => {
+    const choices = guessMeasurementChoices(
+      cellsOf("\tS\tM\nUnderarm to hem\t36\t38\nSide seam\t40\t41\nShoulder to shoulder\t37\t39\nArmhole drop\t18\t19"),
+    );
+    expect(choices.rows.slice(1).map(({ workedIn }) => workedIn)).toEqual(["ruler", "ruler", "stitches", "rows"]);
+  });
+
+  it("takes a gauge over four inches where the table is in inches and names no width", () => {
+    const over = (table: string) => guessMeasurementChoices(cellsOf(table)).gaugeOver;
+    expect(over("Measurement (inches)\tS\tM\nBust around\t36\t38 1/4")).toBe("4 in");
+    expect(over("Measurement (cm)\tS\tM\nBust around\t90\t96")).toBe("10 cm");
+  });
+
   it("says what is wrong at its row and column", () => {
     expect(faults(TABLE.replace("33 1/2", "wide").replace("\t82\t", "\t82.5\t"))).toEqual([
       { row: 3, column: 3, says: "“82.5” is not a whole number, and stitches and rows are counted whole." },

@@ -1,6 +1,8 @@
 "use client";
 
 import { labelOfRow, type Breakdown, type RowChoice } from "@/engine/tables";
+import { fromCm, toCm, type LengthUnit } from "@/engine/units";
+import { formatLengthNumber, shownStep } from "@/ui/format-length";
 import type { PasteMeasurements } from "./paste-measurements-state";
 
 interface PasteBasisChoiceProps {
@@ -39,7 +41,7 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
         ) : null}
         <select
           aria-label={`What ${name} is worked in`}
-          className={`${SMALL} ${counted ? "w-52" : "w-[17.2rem]"}`}
+          className={`${SMALL} ${counted ? "w-44" : "w-[15.2rem]"}`}
           value={`${choice.workedIn} ${known ? choice.countRow : "none"}`}
           onChange={({ currentTarget }) => setRow(row, basisOf(currentTarget.value))}
         >
@@ -54,7 +56,7 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
         </select>
       </div>
       {breakdown === undefined ? null : (
-        <p className="numbers mt-1 max-w-72 text-xs text-soft">{saysRest(breakdown)}</p>
+        <p className="numbers mt-1 max-w-72 text-xs text-soft">{saysRest(breakdown, choices.unit)}</p>
       )}
     </div>
   );
@@ -67,30 +69,27 @@ function basisOf(value: string): Pick<RowChoice, "workedIn" | "countRow" | "time
 }
 
 /** The contribution of edgings, seams and rounding over the sizes, in words. */
-function saysRest({ workedIn, countRow, restCm, counts }: Breakdown): string {
+function saysRest({ workedIn, countRow, restCm, counts }: Breakdown, unit: LengthUnit): string {
   if (workedIn === "ruler") return "Work until it measures this.";
-  const least = Math.min(...restCm);
-  const most = Math.max(...restCm);
-  const rest =
-    Math.max(Math.abs(least), Math.abs(most)) < 0.05
-      ? "no remainder"
-      : `edgings, seams and rounding ${span(least, most)}`;
+  const rest = saysSpan([Math.min(...restCm), Math.max(...restCm)], unit);
   if (countRow !== null) return capital(rest);
   return `${Math.min(...counts)} to ${Math.max(...counts)} ${workedIn}; ${rest}`;
 }
 
-function span(least: number, most: number): string {
-  const low = tidy(least);
-  const high = tidy(most);
-  if (low === high) return least < 0 ? `take ${tidy(-least)} cm` : `add ${low} cm`;
-  if (least >= 0) return `add ${low} to ${high} cm`;
-  return most <= 0
-    ? `take ${tidy(-most)} to ${tidy(-least)} cm`
-    : `take up to ${tidy(-least)} cm and add up to ${high} cm`;
-}
-
-function tidy(cm: number): string {
-  return (Math.round(cm * 10) / 10 + 0).toFixed(1);
+function saysSpan(ends: readonly [number, number], unit: LengthUnit): string {
+  const step = shownStep(unit);
+  const [least = 0, most = 0] = ends.map((cm) => Math.round(fromCm(cm, unit) / step));
+  if (least === 0 && most === 0) return "no remainder";
+  const shown = (steps: number) => formatLengthNumber(toCm(Math.abs(steps) * step, unit), unit);
+  const span = (from: number, to: number) =>
+    from === to ? shown(from) : from === 0 ? `up to ${shown(to)}` : `${shown(from)} to ${shown(to)}`;
+  const says =
+    least >= 0
+      ? `add ${span(least, most)} ${unit}`
+      : most <= 0
+        ? `take ${span(most, least)} ${unit}`
+        : `take up to ${shown(least)} ${unit} and add up to ${shown(most)} ${unit}`;
+  return `edgings, seams and rounding ${says}`;
 }
 
 function capital(text: string): string {

@@ -89,7 +89,9 @@ function Understood({ state, onMade }: UnderstoodProps) {
     <>
       <PastePatternFields choices={choices} faults={faults} tried={tried} onChange={state.setFields} />
       <section aria-labelledby="rows-title">
-        <h2 id="rows-title">Your table</h2>
+        <h2 id="rows-title" className="mb-2">
+          Your table
+        </h2>
         {state.isUnitKnown ? null : <PasteUnitQuestion state={state} />}
         <PasteLayoutChoices view={view} choices={choices} onLayout={state.setLayout} onFields={state.setFields} />
         {inTable.length === 0 ? null : (
