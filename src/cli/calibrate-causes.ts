@@ -94,6 +94,7 @@ export async function causesTable(apart: (runs: readonly string[]) => Promise<re
 
 function causeRow(kind: string, counts: CausesNamed): string {
   const { tellable, named, namedByTold, simulated } = counts;
+  if (tellable === 0) return `  ${kind.padEnd(12)}  can be told from others in none of ${simulated} calls`;
   const { lost, half } = lostPoints(counts);
   const cells = [
     percent(named / tellable).padStart(9),

@@ -15,7 +15,7 @@ export interface CausesNamed {
   readonly simulated: number;
 }
 
-/** So that a kind which can hardly be told ends. */
+/** So that a kind which can hardly be told ends; one that never can ends after as many calls as tellable ones are asked for. */
 const MAX_SIMULATED_PER_TELLABLE = 10;
 
 /**
@@ -35,7 +35,8 @@ export function calibrateCauses(given: {
 }): CausesNamed {
   const { patterns, design, fault, causeKind, seed } = given;
   const counts = { tellable: 0, named: 0, namedByTold: 0, onlyModel: 0, onlyTold: 0, simulated: 0 };
-  while (counts.tellable < given.tellable && counts.simulated < MAX_SIMULATED_PER_TELLABLE * given.tellable) {
+  const mostSimulated = () => given.tellable * (counts.tellable === 0 ? 1 : MAX_SIMULATED_PER_TELLABLE);
+  while (counts.tellable < given.tellable && counts.simulated < mostSimulated()) {
     const pattern = patterns[counts.simulated % patterns.length];
     if (pattern === undefined) throw new RangeError("no garment has causes of this kind");
     const drawn = { pattern, design, fault, causeKind, entryErrorShare: 0, seed: seed + 2 * counts.simulated };
