@@ -26,7 +26,7 @@ export async function DesignerHome() {
             {waiting.length === 0 ? (
               <p className="text-soft">Nothing needs you now.</p>
             ) : (
-              <ul className="grid gap-5 lg:grid-cols-2">
+              <ul className="grid items-start gap-5 lg:grid-cols-2">
                 {waiting.map((call) => (
                   <li key={call.callId}>
                     <StepsOfCall {...call} />
@@ -46,7 +46,7 @@ export async function DesignerHome() {
 
 function StepsOfCall({ callId, title, steps }: WaitingCall) {
   return (
-    <Sheet className="h-full">
+    <Sheet>
       <h3 className="mb-2 text-xl wrap-anywhere">
         <Link href={callPageHref(callId, "overview")} className="hover:text-thread hover:underline">
           {title}
