@@ -50,7 +50,7 @@ test("cells from a spreadsheet go into the table, and the arrows walk it", async
   await expect(numberOf(page, "Shoulder stitches", "S")).toBeFocused();
 });
 
-test("all that is not locked is solved, two ways side by side; what is taken survives a closed tab", async ({
+test("all that is not locked is solved, from closest to most even; what is taken survives a closed tab", async ({
   page,
   designer,
 }) => {
@@ -63,8 +63,18 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   const solved = page.getByRole("region", { name: "Calculated numbers" });
   await expect(solved.getByText("Closest to target measurements", { exact: true })).toBeVisible();
   await expect(solved.getByText("Most even steps", { exact: true })).toBeVisible();
-  await expect(solved.getByText("These are the best possible numbers.").first()).toBeVisible();
-  await solved.getByRole("button", { name: "Use these numbers" }).first().click();
+  const between = solved.getByRole("slider", { name: "Between closest to target and most even" });
+  const unevenness = async () =>
+    Number(/(\d+) stitches and rows/.exec((await between.getAttribute("aria-valuetext")) ?? "")?.[1]);
+  const closest = await unevenness();
+  await between.focus();
+  await page.keyboard.press("End");
+  expect(await unevenness()).toBeLessThan(closest);
+  const stated = solved
+    .getByRole("row", { name: /^Body stitches/ })
+    .or(solved.getByText("These are the numbers that you have."));
+  await expect(stated).toBeVisible();
+  await solved.getByRole("button", { name: "Use these numbers" }).click();
   await expect(solved).toBeHidden();
   await expect(numberOf(page, "Sleeve rows above the rib", "M")).toHaveValue("60");
   await expect(page.getByRole("textbox", { name: "Body stitches, M, calculated" })).toBeVisible();

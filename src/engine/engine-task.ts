@@ -1,5 +1,5 @@
 import { gaps, learnFromCalls, shownHabits, type Cell } from "./gaps";
-import { gradeChoices, type ChoicesRequest } from "./grading";
+import { gradeChoices } from "./grading";
 import type { Solver } from "./integer-program";
 import { gradedCounts, ownValue, type CallDocument, type EarlierCall, type PatternDocument } from "./pattern";
 import { analyseCall, printResults, withoutUnusable } from "./results";
@@ -17,7 +17,7 @@ export type EngineTask =
       readonly cells: readonly Cell[];
       readonly revised: PatternDocument;
     }
-  | { readonly kind: "grade"; readonly request: ChoicesRequest };
+  | { readonly kind: "grade"; readonly pattern: PatternDocument };
 
 /** Runs a task and prints its result as JSON, an analysis as `printResults`; of earlier calls what they teach, or null, and what one shows of testers as pairs of id and habits; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
@@ -29,7 +29,7 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
     case "habits":
       return JSON.stringify([...shownHabits(withoutUnusable(task.call).usable, new Set(task.testers))]);
     case "grade":
-      return JSON.stringify(gradeChoices(task.request, solver));
+      return JSON.stringify(gradeChoices(task.pattern, solver));
     case "expect": {
       const { usable: call } = withoutUnusable(task.call);
       return JSON.stringify({ status: "expected", expectations: expectations({ ...task, call }) });

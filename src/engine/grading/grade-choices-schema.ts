@@ -4,12 +4,6 @@ import type { Clash } from "./find-clash";
 import type { GradeChoices } from "./grade-choices";
 
 const numbersSchema = z.record(z.string(), z.record(z.string(), z.number()));
-const objectiveSchema = z.strictObject({
-  beyond: z.number(),
-  deviation: z.number(),
-  unevenness: z.number(),
-  sum: z.number(),
-});
 export const clashSchema: z.ZodType<Clash> = z.strictObject({
   rule: z.enum(["repeat", "tie", "least", "locked", "order", "work"]),
   step: z.string().optional(),
@@ -24,21 +18,10 @@ const limitSchema = z.strictObject({
   bound: z.number(),
 });
 const choiceSchema = z.strictObject({
-  slack: z.number(),
-  status: z.enum(["optimal", "limit"]),
+  deviation: z.number(),
+  unevenness: z.number(),
   grading: numbersSchema,
-  measurements: z.array(
-    z.strictObject({
-      measurement: z.string(),
-      size: z.string(),
-      targetCm: z.number().nullable(),
-      cm: z.number(),
-      deviation: z.number().nullable(),
-    }),
-  ),
-  objective: objectiveSchema,
-  bound: z.array(limitSchema).optional(),
-  missing: z.array(faultSchema).optional(),
+  furthest: z.number().nullable(),
   unworkable: z
     .array(
       z.strictObject({
@@ -53,7 +36,12 @@ const choiceSchema = z.strictObject({
 
 /** What `gradeChoices` returns, as JSON. */
 export const gradeChoicesSchema: z.ZodType<GradeChoices> = z.discriminatedUnion("status", [
-  z.strictObject({ status: z.literal("graded"), choices: z.array(choiceSchema) }),
+  z.strictObject({
+    status: z.literal("graded"),
+    choices: z.array(choiceSchema),
+    bound: z.array(limitSchema).optional(),
+    missing: z.array(faultSchema).optional(),
+  }),
   z.strictObject({
     status: z.literal("infeasible"),
     clash: z.array(z.strictObject({ clash: clashSchema, helps: z.boolean(), says: z.string() })),

@@ -16,7 +16,7 @@ import { groupFrontier, type GroupTradeOff } from "./group-frontier";
 import type { Limit } from "./solve-by-program";
 
 /** A grading that no other beats in both: none that is as close to the targets is more even, and none as even is closer. */
-interface GradingTradeOff extends Pick<Unfinished, "unworkable"> {
+export interface GradingTradeOff extends Pick<Unfinished, "unworkable"> {
   /** Σ |deviation| of what is solved for, in tolerances. */
   readonly deviation: number;
   /** Σ of the absolute second differences of all counts, in stitches and rows. */

@@ -1,12 +1,17 @@
 export { solvedCounts } from "./count-groups";
 export type { Clash } from "./find-clash";
-export { gradeChoices, type ChoicesRequest, type GradeChoices, type GradingChoice } from "./grade-choices";
+export { gradeChoices, type GradeChoices, type GradingChoice } from "./grade-choices";
 export { clashSchema, gradeChoicesSchema } from "./grade-choices-schema";
 export { gradeFrontier, type FrontierOutcome } from "./grade-frontier";
 export { gradePattern, type GradeOutcome } from "./grade-pattern";
 export { joinAsNeeded } from "./join-as-needed";
-export { parseGradeRequest, type GradeRequest } from "./grade-request";
-export { gradedMeasurements, gradingObjective, type GradingObjective } from "./graded-measurements";
+export { parseGradeRequest } from "./grade-request";
+export {
+  gradedMeasurements,
+  gradingObjective,
+  type GradedMeasurement,
+  type GradingObjective,
+} from "./graded-measurements";
 export type { GroupRequest } from "./grading-stages";
 export { frontierByProgram, groupFrontier } from "./group-frontier";
 export { relaxations, type Relaxation } from "./relax-clash";

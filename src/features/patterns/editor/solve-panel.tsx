@@ -58,7 +58,7 @@ function Answer({
 }) {
   switch (outcome.status) {
     case "graded":
-      return <SolvedChoices choices={outcome.choices} asked={asked} unlocked={unlocked} onDone={onDone} />;
+      return <SolvedChoices graded={outcome} asked={asked} unlocked={unlocked} onDone={onDone} />;
     case "infeasible":
       return <ClashNotice clash={outcome.clash} onDone={onDone} />;
     case "faults":

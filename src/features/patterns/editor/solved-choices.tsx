@@ -1,100 +1,100 @@
 "use client";
 
-import type { GradingChoice } from "@/engine/grading";
-import { ownValue, type PatternDocument } from "@/engine/pattern";
+import { useMemo, useState } from "react";
+import { gradedMeasurements, type GradeChoices, type GradingChoice } from "@/engine/grading";
+import type { PatternDocument } from "@/engine/pattern";
 import { Button } from "@/ui/button";
-import { MatrixTable } from "@/ui/matrix-table";
 import { useEditing } from "./editing";
 import { withGrading } from "./grading-numbers";
-import { choiceName, choiceWords } from "./solved-copy";
+import { SolvedChanges } from "./solved-changes";
+import { answerWords, choiceValueText, choiceWords, CLOSEST, MOST_EVEN } from "./solved-copy";
+import { isWithin, TradeOffPicture } from "./trade-off-picture";
 
 interface SolvedChoicesProps {
-  readonly choices: readonly GradingChoice[];
+  readonly graded: Extract<GradeChoices, { status: "graded" }>;
   /** The request that was solved. */
   readonly asked: PatternDocument;
   readonly unlocked: boolean;
   readonly onDone: () => void;
 }
 
-/** The calculated gradings side by side; nothing changes until the designer chooses one. */
-export function SolvedChoices({ choices, asked, unlocked, onDone }: SolvedChoicesProps) {
+/** The calculated gradings, one looked at a time; nothing changes until the designer takes one. */
+export function SolvedChoices({ graded, asked, unlocked, onDone }: SolvedChoicesProps) {
   const { changeDraft, document, unit } = useEditing("changeDraft", "document", "unit");
-  const shown = sameGrading(choices) ? choices.slice(0, 1) : choices;
-  const take = ({ grading }: GradingChoice) => {
-    changeDraft((draft) => withGrading(draft, grading, unlocked), null);
+  const [at, setAt] = useState(0);
+  const { choices } = graded;
+  const choice = choices[at];
+  const measurements = useMemo(
+    () => (choice === undefined ? [] : gradedMeasurements({ ...asked, grading: choice.grading })),
+    [asked, choice],
+  );
+  if (choice === undefined) return null;
+  const take = () => {
+    changeDraft((draft) => withGrading(draft, choice.grading, unlocked), null);
     onDone();
   };
+  const words = [...choiceWords(asked, { choice, measurements }, unit), ...answerWords(graded)];
   return (
     <section aria-label="Calculated numbers" className="mt-5 rounded-sheet border-2 border-ink bg-sheet p-5">
-      <h3 className="mb-1">{shown.length === 1 ? "Calculated" : "Two results: choose one"}</h3>
+      <h3 className="mb-1">Calculated</h3>
       {!unlocked && document !== null && document !== asked ? (
         <p className="mb-2 text-sm font-semibold text-thread">▲ These were calculated before your latest edits.</p>
       ) : null}
-      <div className="grid gap-6 md:grid-cols-2">
-        {shown.map((choice) => (
-          <div key={choice.slack}>
-            <h4 className="font-semibold">{shown.length === 1 ? "Best result" : choiceName(choice)}</h4>
-            <ul className="mb-3 mt-1 list-disc pl-5">
-              {choiceWords(asked, choice, unit).map((words) => (
-                <li key={words}>{words}</li>
-              ))}
-            </ul>
-            <Button onClick={() => take(choice)}>Use these numbers</Button>
-          </div>
+      {choices.length > 1 ? <ChoiceSlider choices={choices} at={at} onChange={setAt} /> : null}
+      <ul className="mb-3 mt-1 list-disc pl-5">
+        {words.map((one) => (
+          <li key={one}>{one}</li>
         ))}
-      </div>
-      {shown.length > 1 ? <Differences choices={shown} pattern={asked} /> : null}
-      <div className="mt-4">
+      </ul>
+      <div className="mb-5 flex flex-wrap items-center gap-4">
+        <Button onClick={take}>Use these numbers</Button>
         <Button look="plain" onClick={onDone}>
           Keep the current numbers
         </Button>
       </div>
+      <SolvedChanges pattern={asked} grading={choice.grading} />
     </section>
   );
 }
 
-function Differences({
-  choices,
-  pattern,
-}: {
+interface ChoiceSliderProps {
   readonly choices: readonly GradingChoice[];
-  readonly pattern: PatternDocument;
-}) {
-  const numberOf = (choice: GradingChoice, count: string, size: string) =>
-    ownValue(ownValue(choice.grading, count), size);
-  const differs = (count: string, size: string) =>
-    new Set(choices.map((choice) => numberOf(choice, count, size))).size > 1;
-  const rows = pattern.counts
-    .filter(({ id }) => pattern.sizes.some((size) => differs(id, size.id)))
-    .map(({ id, label }) => ({
-      key: id,
-      head: label,
-      cells: pattern.sizes.map((size) => (
-        <span key={size.id} className={`numbers ${differs(id, size.id) ? "font-semibold" : "text-soft"}`}>
-          {choices.map((choice, index) => (
-            <span key={choice.slack} className="block whitespace-nowrap">
-              <span className="sr-only">{choiceName(choice)}: </span>
-              {index > 0 && !differs(id, size.id) ? "" : numberOf(choice, id, size.id)}
-            </span>
-          ))}
-        </span>
-      )),
-    }));
+  readonly at: number;
+  readonly onChange: (at: number) => void;
+}
+
+/** From the closest to the targets to the most even steps; each position is a best trade-off. */
+function ChoiceSlider({ choices, at, onChange }: ChoiceSliderProps) {
+  const choice = choices[at];
+  const within = choices.filter(isWithin).length;
   return (
-    <div className="mt-5">
-      <p className="mb-2 text-sm text-soft">
-        Where they differ: above {choices.map(choiceName).join(", below ").toLowerCase()}.
+    <div className="mb-4">
+      <p className="mb-3 max-w-prose text-sm text-soft">
+        Being closest to the targets and growing evenly from size to size pull apart. These are the {choices.length}{" "}
+        best trade-offs: no other numbers are both closer and more even. The higher a dot, the further from the targets.{" "}
+        {withinWords(within, choices.length)}
       </p>
-      <MatrixTable
-        label="Where they differ"
-        corner="Count"
-        columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
-        rows={rows}
+      <TradeOffPicture choices={choices} chosen={at} />
+      <input
+        type="range"
+        aria-label="Between closest to target and most even"
+        aria-valuetext={choice === undefined ? undefined : choiceValueText(choice)}
+        className="mt-2 block h-8 w-full max-w-lg accent-thread"
+        min={0}
+        max={choices.length - 1}
+        value={at}
+        onChange={({ currentTarget }) => onChange(Number(currentTarget.value))}
       />
+      <div className="flex max-w-lg justify-between gap-4 text-sm font-semibold">
+        <span>{CLOSEST}</span>
+        <span className="text-right">{MOST_EVEN}</span>
+      </div>
     </div>
   );
 }
 
-function sameGrading(choices: readonly GradingChoice[]): boolean {
-  return new Set(choices.map(({ grading }) => JSON.stringify(grading))).size === 1;
+function withinWords(within: number, all: number): string {
+  if (within === all) return "All of them keep every measurement within its tolerance.";
+  if (within === 0) return "None of them keeps every measurement within its tolerance.";
+  return `Those that keep every measurement within its tolerance are filled: ${within} of ${all}.`;
 }

@@ -1,23 +1,38 @@
-import type { GradingChoice } from "@/engine/grading";
+import type { GradeChoices, GradedMeasurement, GradingChoice } from "@/engine/grading";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 
-/** Names of the choices. */
-export function choiceName({ slack }: GradingChoice): string {
-  return slack === 0 ? "Closest to target measurements" : "Most even steps";
-}
+type Graded = Extract<GradeChoices, { status: "graded" }>;
 
-/** The pros and cons of a choice, in sentences. */
-export function choiceWords(pattern: PatternDocument, choice: GradingChoice, unit: LengthUnit): string[] {
+/** The ends of the choice between the two. */
+export const CLOSEST = "Closest to target measurements";
+export const MOST_EVEN = "Most even steps";
+
+/** The pros and cons of a choice, in sentences. @param measurements as they become with it. */
+export function choiceWords(
+  pattern: PatternDocument,
+  { choice, measurements }: { choice: GradingChoice; measurements: readonly GradedMeasurement[] },
+  unit: LengthUnit,
+): string[] {
   return [
-    ...furthestWords(pattern, choice, unit),
-    beyondWords(choice),
-    `Its steps from size to size change by ${stitches(choice.objective.unevenness)} in all.`,
-    ...limitWords(choice),
-    ...(choice.missing ?? []).map(({ says }) => `▲ ${says}`),
+    ...furthestWords(pattern, measurements, unit),
+    beyondWords(measurements),
+    `Its steps from size to size change by ${stitches(choice.unevenness)} in all.`,
     ...unworkableWords(pattern, choice),
   ];
+}
+
+/** What holds of all choices: how sure it is that none is better, and what could not be calculated. */
+export function answerWords({ choices, bound = [], missing = [] }: Graded): string[] {
+  const best = bound.length === 0 && choices.length === 1 ? ["These are the best possible numbers."] : [];
+  return [...best, ...limitWords(bound), ...missing.map(({ says }) => `▲ ${says}`)];
+}
+
+/** What a slider at a choice says of itself. */
+export function choiceValueText({ furthest, unevenness }: GradingChoice): string {
+  const steps = `steps change by ${stitches(unevenness)} in all`;
+  return furthest === null ? steps : `${furthest > 1 ? "some measurements outside" : "all within"} tolerance, ${steps}`;
 }
 
 /** Steps and seams that cannot be worked with these numbers, each with its size. */
@@ -25,7 +40,11 @@ function unworkableWords({ sizes }: PatternDocument, { unworkable = [] }: Gradin
   return unworkable.map(({ size, message }) => `▲ ${sizes.find(({ id }) => id === size)?.label ?? size}: ${message}`);
 }
 
-function furthestWords(pattern: PatternDocument, { measurements }: GradingChoice, unit: LengthUnit): string[] {
+function furthestWords(
+  pattern: PatternDocument,
+  measurements: readonly GradedMeasurement[],
+  unit: LengthUnit,
+): string[] {
   const [furthest] = measurements.toSorted(
     (left, right) => Math.abs(right.deviation ?? 0) - Math.abs(left.deviation ?? 0),
   );
@@ -35,7 +54,7 @@ function furthestWords(pattern: PatternDocument, { measurements }: GradingChoice
   return [`Furthest from its target: ${label} in ${size}, ${formatChange(furthest.cm - furthest.targetCm, unit)}.`];
 }
 
-function beyondWords({ measurements }: GradingChoice): string {
+function beyondWords(measurements: readonly GradedMeasurement[]): string {
   const aimed = measurements.filter(({ deviation }) => deviation !== null);
   const beyond = aimed.filter(({ deviation }) => Math.abs(deviation ?? 0) > 1).length;
   if (beyond === 0) return `All ${aimed.length} measurements are within their tolerances.`;
@@ -43,8 +62,7 @@ function beyondWords({ measurements }: GradingChoice): string {
 }
 
 /** A search that was stopped early says how far it may be from the best. */
-function limitWords({ status, bound = [] }: GradingChoice): string[] {
-  if (status === "optimal") return ["These are the best possible numbers."];
+function limitWords(bound: NonNullable<Graded["bound"]>): string[] {
   return bound.map(
     ({ value, bound: best }) =>
       `The search stopped at its time limit, so there may be better numbers (score ${plain(value)}; the best possible is ${plain(best)}).`,

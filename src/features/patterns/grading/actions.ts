@@ -1,7 +1,6 @@
 "use server";
 
 import { z } from "zod";
-import { parseGradeRequest } from "@/engine/grading";
 import { parsePattern } from "@/engine/pattern";
 import { patternAccess } from "@/features/patterns/access";
 import { viewerAction } from "@/server/action";
@@ -9,20 +8,18 @@ import { gradingAnswer } from "./data";
 import { endGrading, requestGrading } from "./mutations";
 import type { AskedGrading, GradingAnswer } from "./schema";
 
-const askSchema = z.object({ document: z.unknown(), near: z.unknown().optional(), idempotencyKey: z.uuid() });
+const askSchema = z.object({ document: z.unknown(), idempotencyKey: z.uuid() });
 
 /**
- * Grades a pattern that is being edited, as the designer sees it. Locks are in the document; `near` is a tested grading that the counts should stay close to.
+ * Grades a pattern that is being edited, as the designer sees it. Locks are in the document.
  */
 export const askGrading = viewerAction(
   async (viewer, patternId: string, input: z.input<typeof askSchema>): Promise<AskedGrading> => {
-    const { document, near, idempotencyKey } = askSchema.parse(input);
+    const { document, idempotencyKey } = askSchema.parse(input);
     const access = await patternAccess(viewer, patternId, "editor");
     const parsed = parsePattern(document);
     if (!parsed.ok) return { status: "faults", faults: parsed.faults };
-    const request = parseGradeRequest({ pattern: parsed.document, near });
-    if (!request.ok) return { status: "faults", faults: request.faults };
-    return { status: "asked", ...(await requestGrading(access, { ...request.document, idempotencyKey })) };
+    return { status: "asked", ...(await requestGrading(access, { pattern: parsed.document, idempotencyKey })) };
   },
 );
 

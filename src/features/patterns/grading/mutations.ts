@@ -1,7 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { EngineTask } from "@/engine/engine-task";
-import type { GradeRequest } from "@/engine/grading";
+import type { PatternDocument } from "@/engine/pattern";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { isDatabaseUnavailable } from "@/server/database-unavailable";
@@ -12,8 +12,6 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { ownGrading } from "./data";
 import { readGradingRequest } from "./schema";
 
-/** Shown side by side: the closest to the targets, and the most even steps that a quarter of a tolerance allows. */
-const SLACKS = [0, 0.25];
 /** Per person and pattern, because a new request mostly replaces the earlier ones. */
 const MOST_KEPT = 3;
 const LOOK_EVERY_MS = 500;
@@ -25,11 +23,10 @@ const LOOK_EVERY_MS = 500;
  */
 export async function requestGrading(
   access: PatternAccess,
-  { idempotencyKey, pattern, near }: Omit<GradeRequest, "slack"> & { readonly idempotencyKey: string },
+  { idempotencyKey, pattern }: { readonly idempotencyKey: string; readonly pattern: PatternDocument },
 ): Promise<{ gradingId: string }> {
   const id = randomUUID();
-  const request = { slacks: SLACKS, pattern, ...(near ? { near } : {}) };
-  const row = { id, accountId: access.accountId, request, idempotencyKey };
+  const row = { id, accountId: access.accountId, request: pattern, idempotencyKey };
   return await inTransaction(async (transaction) => {
     await transaction.pattern.update({
       where: patternEditScope(access),
@@ -86,7 +83,7 @@ export async function runGrading(gradingId: string, run: RunTask<EngineTask>): P
 
 async function graded(gradingId: string, { request, run }: { request: unknown; run: RunTask<EngineTask> }) {
   try {
-    const task = { kind: "grade", request: readGradingRequest(request) } as const;
+    const task = { kind: "grade", pattern: readGradingRequest(request) } as const;
     const output = await whileWaitedFor(gradingId, (signal) => run(task, signal));
     return output === null ? { status: "late" as const } : { status: "done" as const, output };
   } catch (error) {

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { gradeChoicesSchema, parseGradeRequest, type ChoicesRequest, type GradeChoices } from "@/engine/grading";
-import type { Fault } from "@/engine/pattern";
+import { gradeChoicesSchema, type GradeChoices } from "@/engine/grading";
+import { parsePattern, type Fault, type PatternDocument } from "@/engine/pattern";
 
 /** The result of requesting a grading: an unreadable document is answered with its faults by path. */
 export type AskedGrading =
@@ -22,16 +22,9 @@ export function readGradingOutcome(text: string): GradeChoices {
   return gradeChoicesSchema.parse(JSON.parse(text));
 }
 
-const requestSchema = z.strictObject({
-  slacks: z.array(z.number()),
-  pattern: z.unknown(),
-  near: z.unknown().optional(),
-});
-
 /** A stored grading request. @throws {TypeError} where it is damaged. */
-export function readGradingRequest(value: unknown): ChoicesRequest {
-  const { slacks, ...request } = requestSchema.parse(value);
-  const parsed = parseGradeRequest(request);
+export function readGradingRequest(value: unknown): PatternDocument {
+  const parsed = parsePattern(value);
   if (!parsed.ok) throw new TypeError("a grading's request is damaged");
-  return { ...parsed.document, slacks };
+  return parsed.document;
 }
