@@ -25,6 +25,7 @@ export { readLength } from "./read-cell";
 export { readMeasurementTable } from "./read-measurement-table";
 export { guessReportChoices } from "./guess-report-choices";
 export { readReportTable } from "./read-report-table";
+export { MAX_COMMENT_LENGTH } from "./report-remarks";
 export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./report-choices";
 export type { ReadTester, ReportTable } from "./report-table";
 export { readSizeList } from "./read-size-list";

@@ -2,6 +2,9 @@ import type { PatternDocument } from "../pattern";
 import type { ReportRows } from "./read-report-rows";
 import type { ReportChoices } from "./report-choices";
 
+/** A note about a tester has room for this many characters; the rest of a longer comment stays in the pasted table. */
+export const MAX_COMMENT_LENGTH = 2_000;
+
 /** Assumptions that were made and entries that were skipped in a table of reports, one sentence each. */
 export function reportRemarks(
   { rows, passedOver }: ReportRows,
@@ -29,6 +32,11 @@ export function reportRemarks(
     );
   const comments = rows.filter(({ comment }) => comment !== "").length;
   if (comments > 0) remarks.push(`Comments of ${people(comments)} become your notes about them.`);
+  const long = rows.filter(({ comment }) => comment.length > MAX_COMMENT_LENGTH).length;
+  if (long > 0)
+    remarks.push(
+      `${long === 1 ? "One comment is" : `${long} comments are`} longer than ${MAX_COMMENT_LENGTH} characters: the rest stays in your table.`,
+    );
   if (empty > 0)
     remarks.push(
       `${empty === 1 ? "1 row holds" : `${empty} rows hold`} no numbers and ${empty === 1 ? "is" : "are"} passed over.`,

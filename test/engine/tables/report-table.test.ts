@@ -220,6 +220,14 @@ describe("a pasted table of reports", () => {
     ]);
   });
 
+  it("says where a comment is too long to be kept whole", () => {
+    const cells = ["Name\tSize\tUpper arm\tAnything else?", `Ann\tM\t36\t${"wide ".repeat(500)}`].map((row) =>
+      row.split("\t"),
+    );
+    const table = readReportTable(cells, guessReportChoices(cells, PATTERN), { pattern: PATTERN });
+    expect(table.ok && table.remarks.join(" ")).toContain("One comment is longer than 2000 characters");
+  });
+
   it("never throws, and what is read fits the pattern", () => {
     const text = fc.oneof(
       fc.string({ maxLength: 10 }),

@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
-import { readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
+import { MAX_COMMENT_LENGTH, readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
 import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
 import { callTesters } from "@/features/calls/data";
 import { createCall } from "@/features/calls/mutations";
@@ -82,10 +82,7 @@ async function newCall(transaction: Connection, { viewer, access, pattern, teste
   return await proveCall(transaction, { viewer, callId, least: "editor" });
 }
 
-/** A note of the designer's has room for this many characters; the rest of a longer comment stays in their table. */
-const MAX_COMMENT = 2_000;
-
 function reportOf({ tester, name, comment, typed }: ReadTester) {
-  const note = comment.length > MAX_COMMENT ? `${comment.slice(0, MAX_COMMENT - 1)}…` : comment;
+  const note = comment.length > MAX_COMMENT_LENGTH ? `${comment.slice(0, MAX_COMMENT_LENGTH - 1)}…` : comment;
   return { tester, typed, note, ...(name === null ? {} : { name }) };
 }
