@@ -131,6 +131,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId }) => ({ form: { patternId, sizes: "small", revisionNumber: "1" } }),
     answers: EDITS,
   },
+  "patterns/follow-up/follow-up-actions.ts reopen": {
+    sends: ({ patternId }) => ({ form: { patternId, fixId: randomUUID() } }),
+    answers: EDITS,
+  },
   "patterns/follow-up/follow-up-actions.ts tickOff": {
     sends: ({ patternId }) => ({ form: { patternId, fixId: randomUUID() } }),
     answers: EDITS,

@@ -108,6 +108,16 @@ test("a fix of the instructions stays a to-do at its passage, and its size is to
   await fixes.getByRole("button", { name: /^Tick off/ }).click();
   await expect(fixes).toBeHidden();
 
+  await page
+    .getByRole("link", { name: /Saltmarsh Tee/ })
+    .first()
+    .click();
+  await page.getByText("Ticked off in the instructions").click();
+  await page.getByRole("button", { name: /^Reopen/ }).click();
+  await expect(fixes).toContainText("Size 2X: 292 stitches for “Body stitches”, not 299.");
+  await fixes.getByRole("button", { name: /^Tick off/ }).click();
+  await expect(fixes).toBeHidden();
+
   await page.goto(`/calls/${callId}/differences`);
   await corrected.getByText("Sign off without another test").click();
   await corrected.getByLabel("Checked by").fill("");

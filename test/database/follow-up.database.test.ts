@@ -4,12 +4,13 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { PatternAccess } from "@/features/patterns/access";
 import {
   noteInstructionFixes,
+  reopenFix,
   saveCorrectedRevision,
   signOffSizes,
   tickOffFix,
   withdrawSignOff,
 } from "@/features/patterns/follow-up/follow-up-mutations";
-import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { openInstructionFixes, tickedOffFixes } from "@/features/patterns/follow-up/instruction-fix-data";
 import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
@@ -100,6 +101,20 @@ describe("what is to be fixed in the instructions", () => {
     await expect(tickOffFix(access, fixId)).rejects.toMatchObject({ code: "changed-meanwhile" });
     const row = await database().instructionFix.findUniqueOrThrow({ where: { id: fixId } });
     expect(row).toMatchObject({ doneById: access.accountId, doneAt: expect.any(Date) as Date });
+  });
+
+  it("is reopened by those who may edit the pattern alone, and told by whom it was ticked off until then", async () => {
+    const fixId = await note();
+    await expect(reopenFix(access, fixId)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    await tickOffFix(access, fixId);
+    const tickedOff = { ...FIX, fixId, doneBy: expect.any(String) as string };
+    for (const by of [access, looker]) expect(await tickedOffFixes(by)).toMatchObject([tickedOff]);
+    for (const by of others) expect(await tickedOffFixes(by)).toEqual([]);
+    for (const by of [looker, ...others])
+      await expect(reopenFix(by, fixId)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    await reopenFix(access, fixId);
+    expect(await open()).toMatchObject([FIX]);
+    expect(await tickedOffFixes(access)).toEqual([]);
   });
 });
 

@@ -6,8 +6,9 @@ import { NewCall } from "@/features/recruiting/listing/set-up/new-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { CorrectedSizes } from "@/features/patterns/follow-up/corrected-sizes";
-import { openInstructionFixes } from "@/features/patterns/follow-up/instruction-fix-data";
+import { openInstructionFixes, tickedOffFixes } from "@/features/patterns/follow-up/instruction-fix-data";
 import { InstructionFixList } from "@/features/patterns/follow-up/instruction-fix-list";
+import { TickedOffFixes } from "@/features/patterns/follow-up/ticked-off-fixes";
 import { correctedSizeStandings } from "@/features/patterns/follow-up/retest-data";
 import { ArchivedNotice } from "@/features/patterns/owner/archived-notice";
 import { OwnerControls } from "@/features/patterns/owner/owner-controls";
@@ -30,9 +31,10 @@ export default async function PatternPage({ params }: Props) {
   const { patternId, viewer, mayEdit, isOwner, archivedAt, revision, calls, archivedCalls, draft } = page;
   const access = await patternAccess(viewer, patternId, "viewer");
   const pattern = revision.document;
-  const [standings, fixes, corrected] = await Promise.all([
+  const [standings, fixes, tickedOff, corrected] = await Promise.all([
     patternStandings(access),
     openInstructionFixes(access, pattern),
+    tickedOffFixes(access),
     correctedSizeStandings(access, pattern),
   ]);
   const formKey = randomUUID();
@@ -72,6 +74,7 @@ export default async function PatternPage({ params }: Props) {
         />
       )}
       <InstructionFixList {...{ patternId, pattern, fixes, mayEdit }} />
+      <TickedOffFixes {...{ patternId, pattern, mayEdit }} fixes={tickedOff} />
       <CorrectedSizes {...{ patternId, pattern, mayEdit }} standings={corrected} ownName={viewer.name} />
       <PatternOverview pattern={pattern} unit={viewer.unit} home={home} />
       {isOwner ? (

@@ -5,8 +5,8 @@ import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { parseForm } from "@/server/read-form";
 import { patternAccess } from "../access";
-import { signOffSizes, tickOffFix, withdrawSignOff } from "./follow-up-mutations";
-import { signOffSchema, tickOffSchema, withdrawSignOffSchema } from "./follow-up-schema";
+import { reopenFix, signOffSizes, tickOffFix, withdrawSignOff } from "./follow-up-mutations";
+import { fixSchema, signOffSchema, withdrawSignOffSchema } from "./follow-up-schema";
 
 /** The designer or an editor notes who has checked corrected sizes. */
 export const signOff = formAction(signOffSchema, async ({ patternId, ...signed }) => {
@@ -29,8 +29,18 @@ export const withdrawSigned = viewerAction(
 /** The designer or an editor says that the text has the right number now. */
 export const tickOff = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { patternId, fixId } = parseForm(tickOffSchema, form);
+    const { patternId, fixId } = parseForm(fixSchema, form);
     await tickOffFix(await patternAccess(viewer, patternId, "editor"), fixId);
+    refresh();
+    return undefined;
+  },
+);
+
+/** The designer or an editor takes that back. */
+export const reopen = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { patternId, fixId } = parseForm(fixSchema, form);
+    await reopenFix(await patternAccess(viewer, patternId, "editor"), fixId);
     refresh();
     return undefined;
   },

@@ -79,6 +79,15 @@ export async function tickOffFix(access: PatternAccess, fixId: string): Promise<
   if (count === 0) throw new AppError("changed-meanwhile", "This was ticked off in the meantime. Reload the page.");
 }
 
+/** A fix that was ticked off is to be done after all. @throws {AppError} "changed-meanwhile" where it is open already, or not theirs. */
+export async function reopenFix(access: PatternAccess, fixId: string): Promise<void> {
+  const { count } = await database().instructionFix.updateMany({
+    where: { id: fixId, doneAt: { not: null }, revision: { pattern: patternEditScope(access) } },
+    data: { doneAt: null, doneById: null },
+  });
+  if (count === 0) throw new AppError("changed-meanwhile", "This was reopened in the meantime. Reload the page.");
+}
+
 /**
  * Somebody has checked corrected sizes by name in place of another test.
  *

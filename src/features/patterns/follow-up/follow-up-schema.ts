@@ -22,4 +22,4 @@ export const withdrawSignOffSchema = z.object({
   sizes: z.string().transform((text) => text.split(",")),
 });
 
-export const tickOffSchema = z.object({ patternId: z.string(), fixId: z.uuid() });
+export const fixSchema = z.object({ patternId: z.string(), fixId: z.uuid() });

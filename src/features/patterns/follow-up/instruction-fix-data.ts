@@ -19,12 +19,14 @@ export interface InstructionFix {
   readonly passages: readonly InstructionBlock[];
 }
 
+const FIX = { id: true, size: true, count: true, was: true, becomes: true } as const;
+
 /** What is still to be put right in the newest text, the earliest first. */
 export async function openInstructionFixes(access: PatternAccess, newest: PatternDocument): Promise<InstructionFix[]> {
   const rows = await database().instructionFix.findMany({
     where: { doneAt: null, revision: { pattern: patternScope(access) } },
     orderBy: [{ revision: { number: "asc" } }, { id: "asc" }],
-    select: { id: true, revisionId: true, size: true, count: true, was: true, becomes: true, places: true },
+    select: { ...FIX, revisionId: true, places: true },
   });
   const open: InstructionFix[] = [];
   for (const { id, revisionId, places: stored, ...fix } of rows) {
@@ -37,6 +39,28 @@ export async function openInstructionFixes(access: PatternAccess, newest: Patter
       open.push({ ...fix, ...found, fixId: id });
   }
   return open;
+}
+
+/** A fix that somebody ticked off. */
+export interface TickedOffFix extends Pick<InstructionFix, "fixId" | "size" | "count" | "was" | "becomes"> {
+  readonly doneAt: Date;
+  /** Null where their account is gone. */
+  readonly doneBy: string | null;
+}
+
+const MOST_TICKED_OFF = 50;
+
+/** What was ticked off, the latest first. */
+export async function tickedOffFixes(access: PatternAccess): Promise<TickedOffFix[]> {
+  const rows = await database().instructionFix.findMany({
+    where: { doneAt: { not: null }, revision: { pattern: patternScope(access) } },
+    orderBy: [{ doneAt: "desc" }, { id: "asc" }],
+    take: MOST_TICKED_OFF,
+    select: { ...FIX, doneAt: true, doneBy: { select: { name: true } } },
+  });
+  return rows.flatMap(({ id, doneAt, doneBy, ...fix }) =>
+    doneAt === null ? [] : [{ ...fix, fixId: id, doneAt, doneBy: doneBy?.name ?? null }],
+  );
 }
 
 /**

@@ -92,7 +92,7 @@ export function fixesUnderPassages(
 }
 
 /** `Size 2X: 292 stitches for “Body stitches”, not 299.` */
-function fixWords(
+export function fixWords(
   { size, count, was, becomes }: Pick<InstructionFix, "size" | "count" | "was" | "becomes">,
   { sizes, counts }: InstructionFixListProps["pattern"],
 ): string {
