@@ -63,6 +63,7 @@ test("all that is not locked is solved, from closest to most even; what is taken
   const solved = page.getByRole("region", { name: "Calculated numbers" });
   await expect(solved.getByText("Closest to target measurements", { exact: true })).toBeVisible();
   await expect(solved.getByText("Most even steps", { exact: true })).toBeVisible();
+  await expect(solved.getByText("These are the best possible numbers.").first()).toBeVisible();
   const between = solved.getByRole("slider", { name: "Between closest to target and most even" });
   const unevenness = async () =>
     Number(/(\d+) stitches and rows/.exec((await between.getAttribute("aria-valuetext")) ?? "")?.[1]);

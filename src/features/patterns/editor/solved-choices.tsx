@@ -3,12 +3,13 @@
 import { useMemo, useState } from "react";
 import { gradedMeasurements, type GradeChoices, type GradingChoice } from "@/engine/grading";
 import type { PatternDocument } from "@/engine/pattern";
+import { SizedChangeTable } from "@/features/patterns/compare/sized-change-table";
+import { comparedSizes, sizedChanges } from "@/features/patterns/compare/sized-changes";
 import { Button } from "@/ui/button";
 import { useEditing } from "./editing";
 import { withGrading } from "./grading-numbers";
-import { SolvedChanges } from "./solved-changes";
-import { answerWords, choiceValueText, choiceWords, CLOSEST, MOST_EVEN } from "./solved-copy";
-import { isWithin, TradeOffPicture } from "./trade-off-picture";
+import { answerWords, choiceValueText, choiceWords, CLOSEST, isWithin, MOST_EVEN } from "./solved-copy";
+import { TradeOffPicture } from "./trade-off-picture";
 
 interface SolvedChoicesProps {
   readonly graded: Extract<GradeChoices, { status: "graded" }>;
@@ -33,6 +34,9 @@ export function SolvedChoices({ graded, asked, unlocked, onDone }: SolvedChoices
     changeDraft((draft) => withGrading(draft, choice.grading, unlocked), null);
     onDone();
   };
+  // Counts that it leaves out stay as they are.
+  const after = { ...asked, grading: { ...asked.grading, ...choice.grading } };
+  const changes = sizedChanges(asked, after, { part: "counts", unit });
   const words = [...choiceWords(asked, { choice, measurements }, unit), ...answerWords(graded)];
   return (
     <section aria-label="Calculated numbers" className="mt-5 rounded-sheet border-2 border-ink bg-sheet p-5">
@@ -52,7 +56,16 @@ export function SolvedChoices({ graded, asked, unlocked, onDone }: SolvedChoices
           Keep the current numbers
         </Button>
       </div>
-      <SolvedChanges pattern={asked} grading={choice.grading} />
+      {changes.length === 0 ? (
+        <p className="text-soft">These are the numbers that you have.</p>
+      ) : (
+        <SizedChangeTable
+          label="What would change"
+          corner="What would change"
+          sizes={comparedSizes(asked, after)}
+          changes={changes}
+        />
+      )}
     </section>
   );
 }
@@ -70,8 +83,8 @@ function ChoiceSlider({ choices, at, onChange }: ChoiceSliderProps) {
   return (
     <div className="mb-4">
       <p className="mb-3 max-w-prose text-sm text-soft">
-        Being closest to the targets and growing evenly from size to size pull apart. These are the {choices.length}{" "}
-        best trade-offs: no other numbers are both closer and more even. The higher a dot, the further from the targets.{" "}
+        Being closest to the targets and growing evenly from size to size pull apart. Each of these {choices.length}{" "}
+        dots is a trade-off between the two; the higher it is, the further from the targets.{" "}
         {withinWords(within, choices.length)}
       </p>
       <TradeOffPicture choices={choices} chosen={at} />

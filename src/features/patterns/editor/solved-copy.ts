@@ -24,15 +24,20 @@ export function choiceWords(
 }
 
 /** What holds of all choices: how sure it is that none is better, and what could not be calculated. */
-export function answerWords({ choices, bound = [], missing = [] }: Graded): string[] {
-  const best = bound.length === 0 && choices.length === 1 ? ["These are the best possible numbers."] : [];
-  return [...best, ...limitWords(bound), ...missing.map(({ says }) => `▲ ${says}`)];
+export function answerWords({ bound = [], missing = [] }: Graded): string[] {
+  return [...limitWords(bound), ...missing.map(({ says }) => `▲ ${says}`)];
 }
 
 /** What a slider at a choice says of itself. */
-export function choiceValueText({ furthest, unevenness }: GradingChoice): string {
-  const steps = `steps change by ${stitches(unevenness)} in all`;
-  return furthest === null ? steps : `${furthest > 1 ? "some measurements outside" : "all within"} tolerance, ${steps}`;
+export function choiceValueText(choice: GradingChoice): string {
+  const steps = `steps change by ${stitches(choice.unevenness)} in all`;
+  if (choice.furthest === null) return steps;
+  return `${isWithin(choice) ? "all within" : "some measurements outside"} tolerance, ${steps}`;
+}
+
+/** All measurements that have a target are within their tolerances. */
+export function isWithin({ furthest }: GradingChoice): boolean {
+  return furthest !== null && furthest <= 1;
 }
 
 /** Steps and seams that cannot be worked with these numbers, each with its size. */
@@ -63,6 +68,7 @@ function beyondWords(measurements: readonly GradedMeasurement[]): string {
 
 /** A search that was stopped early says how far it may be from the best. */
 function limitWords(bound: NonNullable<Graded["bound"]>): string[] {
+  if (bound.length === 0) return ["These are the best possible numbers. No others are both closer and more even."];
   return bound.map(
     ({ value, bound: best }) =>
       `The search stopped at its time limit, so there may be better numbers (score ${plain(value)}; the best possible is ${plain(best)}).`,

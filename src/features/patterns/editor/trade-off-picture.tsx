@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { GradingChoice } from "@/engine/grading";
+import { isWithin } from "./solved-copy";
 
 interface TradeOffPictureProps {
   readonly choices: readonly GradingChoice[];
@@ -39,9 +40,4 @@ export function TradeOffPicture({ choices, chosen }: TradeOffPictureProps) {
       )}
     </svg>
   );
-}
-
-/** All measurements are within their tolerances. */
-export function isWithin({ furthest }: GradingChoice): boolean {
-  return furthest !== null && furthest <= 1;
 }
