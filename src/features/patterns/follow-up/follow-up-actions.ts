@@ -27,24 +27,19 @@ export const withdrawSigned = viewerAction(
 );
 
 /** The designer or an editor says that the text has the right number now. */
-export const tickOff = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { patternId, fixId } = parseForm(fixSchema, form);
-    await tickOffFix(await patternAccess(viewer, patternId, "editor"), fixId);
-    refresh();
-    return undefined;
-  },
-);
+export const tickOff = fixAction(tickOffFix);
 
 /** The designer or an editor takes that back. */
-export const reopen = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+export const reopen = fixAction(reopenFix);
+
+function fixAction(change: typeof tickOffFix) {
+  return viewerAction(async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { patternId, fixId } = parseForm(fixSchema, form);
-    await reopenFix(await patternAccess(viewer, patternId, "editor"), fixId);
+    await change(await patternAccess(viewer, patternId, "editor"), fixId);
     refresh();
     return undefined;
-  },
-);
+  });
+}
 
 /** Pages of the pattern and of all its tests show it. */
 function refresh(): void {

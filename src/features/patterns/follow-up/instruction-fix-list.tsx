@@ -6,7 +6,7 @@ import { Section } from "@/ui/section";
 import { tickOff } from "./follow-up-actions";
 import type { InstructionFix } from "./instruction-fix-data";
 
-interface InstructionFixListProps {
+export interface InstructionFixListProps {
   readonly patternId: string;
   readonly pattern: Pick<PatternDocument, "sizes" | "counts">;
   readonly fixes: readonly InstructionFix[];

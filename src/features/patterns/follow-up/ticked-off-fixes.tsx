@@ -1,16 +1,12 @@
-import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
 import { Fold } from "@/ui/fold";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { reopen } from "./follow-up-actions";
 import type { TickedOffFix } from "./instruction-fix-data";
-import { fixWords } from "./instruction-fix-list";
+import { fixWords, type InstructionFixListProps } from "./instruction-fix-list";
 
-interface TickedOffFixesProps {
-  readonly patternId: string;
-  readonly pattern: Pick<PatternDocument, "sizes" | "counts">;
+interface TickedOffFixesProps extends Omit<InstructionFixListProps, "fixes"> {
   readonly fixes: readonly TickedOffFix[];
-  readonly mayEdit: boolean;
 }
 
 /** What was ticked off in the written instructions; each can be reopened. */
